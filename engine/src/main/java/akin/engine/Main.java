@@ -1,2 +1,9 @@
 package akin.engine;
-public final class Main { private Main() {} public static void main(String[] a) { System.out.println("hi"); } }
+
+public final class Main {
+    private Main() {}
+
+    public static void main(String[] a) {
+        System.out.println("hi");
+    }
+}

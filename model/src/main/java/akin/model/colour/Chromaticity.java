@@ -10,8 +10,8 @@ public record Chromaticity(double x, double y) {
 
     public Chromaticity {
         if (!Double.isFinite(x) || !Double.isFinite(y) || y == 0) {
-            throw new IllegalArgumentException("a chromaticity needs a finite x and a finite y other than 0, was " + x
-                    + ", " + y);
+            throw new IllegalArgumentException(
+                    "a chromaticity needs a finite x and a finite y other than 0, was " + x + ", " + y);
         }
     }
 

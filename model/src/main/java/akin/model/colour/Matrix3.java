@@ -77,7 +77,8 @@ public final class Matrix3 {
         if (determinant == 0) {
             throw new ArithmeticException("the matrix has no inverse");
         }
-        return new Matrix3(Arrays.stream(adjugate).map(cell -> cell / determinant).toArray());
+        return new Matrix3(
+                Arrays.stream(adjugate).map(cell -> cell / determinant).toArray());
     }
 
     @Override

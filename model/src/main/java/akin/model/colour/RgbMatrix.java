@@ -18,7 +18,8 @@ public final class RgbMatrix {
 
     /** Linear RGB of one gamut to linear RGB of another; white maps to white. */
     public static Matrix3 between(Gamut from, Gamut to, Adaptation adaptation) {
-        return toXyz(to).inverse()
+        return toXyz(to)
+                .inverse()
                 .times(adaptation.between(from.white(), to.white()))
                 .times(toXyz(from));
     }

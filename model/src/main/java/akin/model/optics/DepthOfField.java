@@ -26,8 +26,8 @@ public record DepthOfField(double nearMm, double farMm, double hyperfocalMm, dou
         Require.positive("hyperfocal distance", hyperfocalMm, "mm");
         Require.positive("circle of confusion", confusionMm, "mm");
         if (!(farMm >= nearMm)) {
-            throw new IllegalArgumentException("far limit must be at or beyond the near one, was " + farMm + " mm after "
-                    + nearMm + " mm");
+            throw new IllegalArgumentException(
+                    "far limit must be at or beyond the near one, was " + farMm + " mm after " + nearMm + " mm");
         }
     }
 
@@ -50,16 +50,12 @@ public record DepthOfField(double nearMm, double farMm, double hyperfocalMm, dou
      * @throws IllegalArgumentException if an argument is out of its range, infinite or not a number
      */
     public static DepthOfField of(
-            double focalMm,
-            double fNumber,
-            double confusionMm,
-            double distanceMm,
-            HyperfocalConvention convention) {
+            double focalMm, double fNumber, double confusionMm, double distanceMm, HyperfocalConvention convention) {
         double hyperfocal = hyperfocal(focalMm, fNumber, confusionMm, convention);
         Require.positive("subject distance", distanceMm, "mm");
         if (distanceMm <= focalMm) {
-            throw new IllegalArgumentException("subject distance must be above the focal length of " + focalMm
-                    + " mm, was " + distanceMm + " mm");
+            throw new IllegalArgumentException(
+                    "subject distance must be above the focal length of " + focalMm + " mm, was " + distanceMm + " mm");
         }
         double t = fNumber * confusionMm * (distanceMm - focalMm) / (focalMm * focalMm);
         double far = t < 1 ? distanceMm / (1 - t) : Double.POSITIVE_INFINITY;

@@ -47,8 +47,8 @@ public final class ImageCircle {
      * @throws IllegalArgumentException if an argument is 0 or below, infinite or not a number
      */
     public static double cornersShortBy(double circleMm, double neededMm) {
-        double missing = Require.positive("needed circle", neededMm, "mm")
-                - Require.positive("image circle", circleMm, "mm");
+        double missing =
+                Require.positive("needed circle", neededMm, "mm") - Require.positive("image circle", circleMm, "mm");
         return Math.max(0, missing / 2);
     }
 }

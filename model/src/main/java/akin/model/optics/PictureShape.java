@@ -49,7 +49,9 @@ public record PictureShape(int widthPixels, int heightPixels) {
         }
         boolean cutsSides = ratio().compareTo(ratio) > 0;
         BigFraction width = cutsSides ? ratio.multiply(heightPixels) : BigFraction.of(widthPixels);
-        BigFraction height = cutsSides ? BigFraction.of(heightPixels) : BigFraction.of(widthPixels).divide(ratio);
+        BigFraction height = cutsSides
+                ? BigFraction.of(heightPixels)
+                : BigFraction.of(widthPixels).divide(ratio);
         return new Extraction(
                 new PictureShape(width.intValue(), height.intValue()),
                 percentLost(width, widthPixels),

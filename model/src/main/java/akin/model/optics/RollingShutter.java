@@ -40,6 +40,7 @@ public final class RollingShutter {
      */
     public static double leanDegrees(double skewPixels, int heightPixels) {
         Require.notNegative("skew", skewPixels, "pixels");
-        return Math.toDegrees(Math.atan(skewPixels / Require.positive("height of the picture", heightPixels, "pixels")));
+        return Math.toDegrees(
+                Math.atan(skewPixels / Require.positive("height of the picture", heightPixels, "pixels")));
     }
 }

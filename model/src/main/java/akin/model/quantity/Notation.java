@@ -125,8 +125,7 @@ final class Notation {
             return false;
         }
         try {
-            maker.apply(matcher.toMatchResult());
-            return true;
+            return maker.apply(matcher.toMatchResult()) != null;
         } catch (QuantityException e) {
             return false;
         }

@@ -76,12 +76,12 @@ public final class LightPulses {
      * @return true if the exposure is a whole number of pulses or near enough
      * @throws IllegalArgumentException if an argument is out of its range or not a number
      */
-    public static boolean safeWithin(
-            BigFraction exposureSeconds, BigFraction mainsHz, double tolerancePercentOfPulse) {
+    public static boolean safeWithin(BigFraction exposureSeconds, BigFraction mainsHz, double tolerancePercentOfPulse) {
         Require.notNegative("tolerance", tolerancePercentOfPulse, "% of a pulse");
         if (tolerancePercentOfPulse >= 50) {
-            throw new IllegalArgumentException("tolerance must be below 50 % of a pulse, where every exposure passes, was "
-                    + tolerancePercentOfPulse);
+            throw new IllegalArgumentException(
+                    "tolerance must be below 50 % of a pulse, where every exposure passes, was "
+                            + tolerancePercentOfPulse);
         }
         BigFraction pulses = exactPulses(exposureSeconds, mainsHz);
         BigFraction off = pulses.subtract(nearestWholePulses(pulses)).abs();

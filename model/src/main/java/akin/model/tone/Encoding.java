@@ -184,7 +184,13 @@ public record Encoding(
             double after = pieces.get(i).form().at(border);
             if (Math.abs(after - before) > WIDEST_STEP) {
                 throw new IllegalArgumentException(String.format(
-                        Locale.ROOT, "pieces %d and %d do not meet at %s: %.6f against %.6f", i, i + 1, border, before, after));
+                        Locale.ROOT,
+                        "pieces %d and %d do not meet at %s: %.6f against %.6f",
+                        i,
+                        i + 1,
+                        border,
+                        before,
+                        after));
             }
         }
     }
