@@ -15,7 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param lossStops light lost in stops, as published; null when not known
  * @param source the document the shift comes from
  */
-public record ColourFilter(String id, String name, double miredShift, @Nullable Double lossStops, String source) {
+public record ColourFilter(
+        String id, String name, double miredShift, @Nullable Double lossStops, String source) {
 
     public ColourFilter {
         Objects.requireNonNull(id, "id");

@@ -13,6 +13,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ColourTest {
     private static final Map<String, Gamut> GAMUTS = SharedData.gamuts();
@@ -67,18 +68,16 @@ class ColourTest {
     void publishedMatrices(Row row) {
         Gamut gamut = gamut(row.text("gamut"));
         Gamut aces = GAMUTS.get("aces2065-1");
-        Matrix3 matrix =
-                switch (row.text("adaptation")) {
-                    case "none" -> RgbMatrix.toXyz(gamut);
-                    case "CAT02" -> RgbMatrix.between(gamut, aces, Adaptation.CAT02);
-                    case "Bradford" -> RgbMatrix.between(gamut, aces, Adaptation.BRADFORD);
-                    // The author of each of that library's transforms chose an adaptation: Bradford for this maker.
-                    case "as in OCIO builtin" -> RgbMatrix.between(
-                            gamut,
-                            aces,
-                            gamut.id().equals("red-wide-gamut-rgb") ? Adaptation.BRADFORD : Adaptation.CAT02);
-                    default -> throw new IllegalStateException(row.text("adaptation"));
-                };
+        Matrix3 matrix = switch (row.text("adaptation")) {
+            case "none" -> RgbMatrix.toXyz(gamut);
+            case "CAT02" -> RgbMatrix.between(gamut, aces, Adaptation.CAT02);
+            case "Bradford" -> RgbMatrix.between(gamut, aces, Adaptation.BRADFORD);
+            // The author of each of that library's transforms chose an adaptation: Bradford for this maker.
+            case "as in OCIO builtin" ->
+                RgbMatrix.between(
+                        gamut, aces, gamut.id().equals("red-wide-gamut-rgb") ? Adaptation.BRADFORD : Adaptation.CAT02);
+            default -> throw new IllegalStateException(row.text("adaptation"));
+        };
         double tolerance = row.text("provenance").startsWith("matrix as published")
                 // Makers round to six decimals, one to four.
                 ? (gamut.id().equals("d-gamut") ? 2e-4 : 6e-7)
@@ -95,9 +94,12 @@ class ColourTest {
     void gamutsAreEqualByPrimariesAndWhiteNotByName() {
         assertThat(GAMUTS.get("f-gamut").isSameAs(GAMUTS.get("bt2020"))).isTrue();
         assertThat(GAMUTS.get("n-gamut").isSameAs(GAMUTS.get("f-gamut"))).isTrue();
-        assertThat(GAMUTS.get("p3-d65").isSameAs(GAMUTS.get("dci-p3"))).as("other white").isFalse();
+        assertThat(GAMUTS.get("p3-d65").isSameAs(GAMUTS.get("dci-p3")))
+                .as("other white")
+                .isFalse();
         assertThat(GAMUTS.get("s-gamut3").isSameAs(GAMUTS.get("s-gamut3-cine"))).isFalse();
-        assertThat(RgbMatrix.between(GAMUTS.get("p3-d65"), GAMUTS.get("p3-d65"), Adaptation.CAT02).at(1, 1))
+        assertThat(RgbMatrix.between(GAMUTS.get("p3-d65"), GAMUTS.get("p3-d65"), Adaptation.CAT02)
+                        .at(1, 1))
                 .isCloseTo(1, within(1e-12));
     }
 
@@ -108,8 +110,8 @@ class ColourTest {
         double[] published = {
             1.0478112, 0.0228866, -0.0501270, 0.0295424, 0.9904844, -0.0170491, -0.0092345, 0.0150436, 0.7521316
         };
-        Matrix3 matrix = Adaptation.BRADFORD.between(
-                new double[] {0.95047, 1, 1.08883}, new double[] {0.96422, 1, 0.82521});
+        Matrix3 matrix =
+                Adaptation.BRADFORD.between(new double[] {0.95047, 1, 1.08883}, new double[] {0.96422, 1, 0.82521});
         for (int i = 0; i < 9; i++) {
             assertThat(matrix.at(i / 3, i % 3)).isCloseTo(published[i], within(5e-8));
         }
@@ -140,7 +142,8 @@ class ColourTest {
     @Test
     void brokenGamutsAreRefused() {
         Chromaticity c = new Chromaticity(0.3, 0.3);
-        assertThatThrownBy(() -> new Gamut("flat", "Flat", c, c, c, c, "invented")).hasMessageContaining("'flat'");
+        assertThatThrownBy(() -> new Gamut("flat", "Flat", c, c, c, c, "invented"))
+                .hasMessageContaining("'flat'");
         assertThatThrownBy(() -> new Chromaticity(0.3, 0)).hasMessageContaining("y other than 0");
     }
 
@@ -152,7 +155,9 @@ class ColourTest {
         Lab second = new Lab(row.number("L2"), row.number("a2"), row.number("b2"));
         double expected = row.number("dE00_published");
         assertThat(ColourDifference.ciede2000(first, second)).isCloseTo(expected, within(1e-4));
-        assertThat(ColourDifference.ciede2000(second, first)).as("either way round").isCloseTo(expected, within(1e-4));
+        assertThat(ColourDifference.ciede2000(second, first))
+                .as("either way round")
+                .isCloseTo(expected, within(1e-4));
     }
 
     @Test
@@ -160,7 +165,67 @@ class ColourTest {
         assertThat(sharmaPairs()).hasSize(34);
     }
 
-    // Wratten shifts and exposure increases from a colour meter's published manual; CTB from the published pairs of colour
+    static List<Row> temperatures() {
+        return PublishedTable.read("cct.csv");
+    }
+
+    // CIE 15 daylight locus, Planck's law and the fit by Kang et al. as computed by colour-science 0.4.6.
+    @ParameterizedTest
+    @MethodSource("temperatures")
+    void colourTemperature(Row row) {
+        switch (row.text("kind").split(" ")[0]) {
+            case "CIE" -> assertNear(ColourTemperature.daylight(row.number("input")), row, 1e-6);
+            case "Planckian" -> {
+                boolean fit = row.text("kind").contains("Kang");
+                assertNear(ColourTemperature.blackBody(row.number("input")), row, fit ? 5.1e-6 : 5e-4);
+            }
+            case "McCamy1992" ->
+                assertThat(ColourTemperature.correlated(illuminant(row.text("input"))))
+                        // The table prints illuminants to five decimals and computes from more.
+                        .isCloseTo(row.number("expected_1"), within(0.2));
+            default -> {
+                // Rows that state an illuminant are read by the others; exact temperatures are checked below.
+                assertThat(row.text("kind")).matches("illuminant .* xy|\"?Ohno2013 CCT,Duv of .*");
+            }
+        }
+    }
+
+    // McCamy's polynomial against the exact definition (Ohno 2013 as computed by colour-science 0.4.6), for whites that
+    // a
+    // camera is set to.
+    @ParameterizedTest
+    @ValueSource(strings = {"A", "D50", "D55", "D60", "D65"})
+    void correlatedTemperatureIsNearTheExactOne(String name) {
+        double exact = temperatures().stream()
+                .filter(row ->
+                        row.text("kind").startsWith("Ohno") && row.text("input").equals(name))
+                .findFirst()
+                .orElseThrow()
+                .number("expected_1");
+        assertThat(ColourTemperature.correlated(illuminant(name))).isCloseTo(exact, within(2.0));
+    }
+
+    @Test
+    void temperaturesOutsideTheFormulasAreRefused() {
+        assertThatThrownBy(() -> ColourTemperature.daylight(3200)).hasMessageContaining("daylight");
+        assertThatThrownBy(() -> ColourTemperature.blackBody(Double.NaN)).hasMessageContaining("black body");
+    }
+
+    private static Chromaticity illuminant(String name) {
+        Row row = temperatures().stream()
+                .filter(each -> each.text("kind").equals("illuminant " + name + " xy"))
+                .findFirst()
+                .orElseThrow();
+        return new Chromaticity(row.number("expected_1"), row.number("expected_2"));
+    }
+
+    private static void assertNear(Chromaticity actual, Row row, double tolerance) {
+        assertThat(actual.x()).isCloseTo(row.number("expected_1"), within(tolerance));
+        assertThat(actual.y()).isCloseTo(row.number("expected_2"), within(tolerance));
+    }
+
+    // Wratten shifts and exposure increases from a colour meter's published manual; CTB from the published pairs of
+    // colour
     // temperatures from 3200 K.
     @ParameterizedTest
     @MethodSource("filters")

@@ -22,30 +22,33 @@ class EncodingTest {
 
     private static Encoding scaled(double inputScale, Double referenceWhite, Double clipCode) {
         return new Encoding(
-                "x", "X", Encoding.Kind.LOG, List.of(Piece.last(LINE)), inputScale, referenceWhite, CodeScale.FULL,
-                clipCode, "invented", null);
+                "x",
+                "X",
+                Encoding.Kind.LOG,
+                List.of(Piece.last(LINE)),
+                inputScale,
+                referenceWhite,
+                CodeScale.FULL,
+                clipCode,
+                "invented",
+                null);
     }
 
     static Stream<Arguments> refused() {
         return Stream.of(
                 Arguments.of("at least one piece", (Supplier<Object>) () -> of()),
-                Arguments.of("last piece must not have an upper bound", (Supplier<Object>) () -> of(new Piece(1, LINE))),
                 Arguments.of(
-                        "piece 1 needs an upper bound",
-                        (Supplier<Object>) () -> of(Piece.last(LINE), Piece.last(LINE))),
-                Arguments.of(
-                        "piece 2 ends at 0.5, not after piece 1 at 1.0",
-                        (Supplier<Object>) () -> of(new Piece(1, LINE), new Piece(0.5, LINE), Piece.last(LINE))),
-                Arguments.of(
-                        "pieces 1 and 2 do not meet at 0.5: 0.500000 against 1.000000",
-                        (Supplier<Object>) () -> of(new Piece(0.5, LINE), Piece.last(new CurveForm.Linear(2, 0)))),
-                Arguments.of(
-                        "piece 1 takes the logarithm of a number that is not positive",
-                        (Supplier<Object>) () -> of(Piece.last(new CurveForm.Log(10, 1, 1, 1, 0)))),
-                Arguments.of(
-                        "piece 2 takes the logarithm of a number that is not positive",
-                        (Supplier<Object>)
-                                () -> of(new Piece(0, LINE), Piece.last(new CurveForm.Log(10, 1, 1, -1, 0)))),
+                        "last piece must not have an upper bound", (Supplier<Object>) () -> of(new Piece(1, LINE))),
+                Arguments.of("piece 1 needs an upper bound", (Supplier<Object>)
+                        () -> of(Piece.last(LINE), Piece.last(LINE))),
+                Arguments.of("piece 2 ends at 0.5, not after piece 1 at 1.0", (Supplier<Object>)
+                        () -> of(new Piece(1, LINE), new Piece(0.5, LINE), Piece.last(LINE))),
+                Arguments.of("pieces 1 and 2 do not meet at 0.5: 0.500000 against 1.000000", (Supplier<Object>)
+                        () -> of(new Piece(0.5, LINE), Piece.last(new CurveForm.Linear(2, 0)))),
+                Arguments.of("piece 1 takes the logarithm of a number that is not positive", (Supplier<Object>)
+                        () -> of(Piece.last(new CurveForm.Log(10, 1, 1, 1, 0)))),
+                Arguments.of("piece 2 takes the logarithm of a number that is not positive", (Supplier<Object>)
+                        () -> of(new Piece(0, LINE), Piece.last(new CurveForm.Log(10, 1, 1, -1, 0)))),
                 Arguments.of("curve may not fall", (Supplier<Object>) () -> new CurveForm.Linear(-1, 0)),
                 Arguments.of("curve may not fall", (Supplier<Object>) () -> new CurveForm.Log(10, -1, 1, 1, 0)),
                 Arguments.of("curve may not fall", (Supplier<Object>) () -> new CurveForm.Power(1, 0, 1, 2, 0)),
@@ -60,25 +63,32 @@ class EncodingTest {
                 Arguments.of("not both", (Supplier<Object>) () -> scaled(2, 203.0, null)),
                 Arguments.of("reference white must be", (Supplier<Object>) () -> scaled(1, -1.0, null)),
                 Arguments.of("clip code must be", (Supplier<Object>) () -> scaled(1, null, 1.5)),
-                Arguments.of(
-                        "exactly one of linear, log, power and pq, but this one has 0",
-                        (Supplier<Object>) () -> Piece.of(null, null, null, null, null)),
-                Arguments.of(
-                        "but this one has 2",
-                        (Supplier<Object>)
-                                () -> Piece.of(1.0, new CurveForm.Linear(1, 0), null, null, new CurveForm.Pq(1))));
+                Arguments.of("exactly one of linear, log, power and pq, but this one has 0", (Supplier<Object>)
+                        () -> Piece.of(null, null, null, null, null)),
+                Arguments.of("but this one has 2", (Supplier<Object>)
+                        () -> Piece.of(1.0, new CurveForm.Linear(1, 0), null, null, new CurveForm.Pq(1))));
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("refused")
     void aBrokenCurveIsRefusedWithTheReason(String reason, Supplier<Object> build) {
-        assertThatThrownBy(build::get).isInstanceOf(IllegalArgumentException.class).hasMessageContaining(reason);
+        assertThatThrownBy(build::get)
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining(reason);
     }
 
     @Test
     void anIdIsTheNameOfAFile() {
         assertThatThrownBy(() -> new Encoding(
-                        "S Log", "X", Encoding.Kind.LOG, List.of(Piece.last(LINE)), 1, null, CodeScale.FULL, null, "",
+                        "S Log",
+                        "X",
+                        Encoding.Kind.LOG,
+                        List.of(Piece.last(LINE)),
+                        1,
+                        null,
+                        CodeScale.FULL,
+                        null,
+                        "",
                         null))
                 .hasMessageContaining("'S Log'");
     }

@@ -24,38 +24,35 @@ final class OpenColorIoStyles {
             // That library's HLG curve is scaled so that a signal of 0.5 is light 0.25, three times the standard's.
             case "CURVE - HLG-OETF-INVERSE" -> decodeSignal(encodings.get("hlg"), in, 3 * 0.265);
             case "CURVE - HLG-OETF" -> encodeSignal(encodings.get("hlg"), in, 1 / (3 * 0.265));
-            case "DISPLAY - CIE-XYZ-D65_to_REC.1886-REC.709" -> encodeSignal(
-                    encodings.get("bt1886"),
-                    RgbMatrix.toXyz(gamuts.get("bt709")).inverse().times(in),
-                    1);
-            case "ACEScg_to_ACES2065-1" -> RgbMatrix.between(
-                            gamuts.get("acescg"), gamuts.get("aces2065-1"), Adaptation.CAT02)
-                    .times(in);
+            case "DISPLAY - CIE-XYZ-D65_to_REC.1886-REC.709" ->
+                encodeSignal(
+                        encodings.get("bt1886"),
+                        RgbMatrix.toXyz(gamuts.get("bt709")).inverse().times(in),
+                        1);
+            case "ACEScg_to_ACES2065-1" ->
+                RgbMatrix.between(gamuts.get("acescg"), gamuts.get("aces2065-1"), Adaptation.CAT02)
+                        .times(in);
             default -> toAces(style, in, encodings, gamuts);
         };
     }
 
-    private static double[] toAces(String style, double[] in, Map<String, Encoding> encodings, Map<String, Gamut> gamuts) {
+    private static double[] toAces(
+            String style, double[] in, Map<String, Encoding> encodings, Map<String, Gamut> gamuts) {
         record Parts(String encoding, String gamut, Adaptation adaptation) {}
-        Parts parts =
-                switch (style) {
-                    case "ACEScct_to_ACES2065-1" -> new Parts("acescct", "acescg", Adaptation.CAT02);
-                    case "ACEScc_to_ACES2065-1" -> new Parts("acescc", "acescg", Adaptation.CAT02);
-                    case "APPLE_LOG_to_ACES2065-1" -> new Parts("apple-log", "bt2020", Adaptation.BRADFORD);
-                    case "ARRI_ALEXA-LOGC-EI800-AWG_to_ACES2065-1" -> new Parts(
-                            "arri-logc3-ei800", "arri-wide-gamut-3", Adaptation.CAT02);
-                    case "ARRI_LOGC4_to_ACES2065-1" -> new Parts("arri-logc4", "arri-wide-gamut-4", Adaptation.CAT02);
-                    case "CANON_CLOG2-CGAMUT_to_ACES2065-1" -> new Parts(
-                            "canon-log-2", "cinema-gamut", Adaptation.CAT02);
-                    case "CANON_CLOG3-CGAMUT_to_ACES2065-1" -> new Parts(
-                            "canon-log-3", "cinema-gamut", Adaptation.CAT02);
-                    case "RED_LOG3G10-RWG_to_ACES2065-1" -> new Parts(
-                            "red-log3g10", "red-wide-gamut-rgb", Adaptation.BRADFORD);
-                    case "SONY_SLOG3-SGAMUT3_to_ACES2065-1" -> new Parts("sony-s-log3", "s-gamut3", Adaptation.CAT02);
-                    case "SONY_SLOG3-SGAMUT3.CINE_to_ACES2065-1" -> new Parts(
-                            "sony-s-log3", "s-gamut3-cine", Adaptation.CAT02);
-                    default -> throw new IllegalArgumentException("unknown style " + style);
-                };
+        Parts parts = switch (style) {
+            case "ACEScct_to_ACES2065-1" -> new Parts("acescct", "acescg", Adaptation.CAT02);
+            case "ACEScc_to_ACES2065-1" -> new Parts("acescc", "acescg", Adaptation.CAT02);
+            case "APPLE_LOG_to_ACES2065-1" -> new Parts("apple-log", "bt2020", Adaptation.BRADFORD);
+            case "ARRI_ALEXA-LOGC-EI800-AWG_to_ACES2065-1" ->
+                new Parts("arri-logc3-ei800", "arri-wide-gamut-3", Adaptation.CAT02);
+            case "ARRI_LOGC4_to_ACES2065-1" -> new Parts("arri-logc4", "arri-wide-gamut-4", Adaptation.CAT02);
+            case "CANON_CLOG2-CGAMUT_to_ACES2065-1" -> new Parts("canon-log-2", "cinema-gamut", Adaptation.CAT02);
+            case "CANON_CLOG3-CGAMUT_to_ACES2065-1" -> new Parts("canon-log-3", "cinema-gamut", Adaptation.CAT02);
+            case "RED_LOG3G10-RWG_to_ACES2065-1" -> new Parts("red-log3g10", "red-wide-gamut-rgb", Adaptation.BRADFORD);
+            case "SONY_SLOG3-SGAMUT3_to_ACES2065-1" -> new Parts("sony-s-log3", "s-gamut3", Adaptation.CAT02);
+            case "SONY_SLOG3-SGAMUT3.CINE_to_ACES2065-1" -> new Parts("sony-s-log3", "s-gamut3-cine", Adaptation.CAT02);
+            default -> throw new IllegalArgumentException("unknown style " + style);
+        };
         double[] linear = decode(encodings.get(parts.encoding()), in);
         double[] aces = RgbMatrix.between(gamuts.get(parts.gamut()), gamuts.get("aces2065-1"), parts.adaptation())
                 .times(linear);

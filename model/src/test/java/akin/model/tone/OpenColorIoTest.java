@@ -84,7 +84,10 @@ class OpenColorIoTest {
         Random random = new Random(style.length());
         List<double[]> inputs = new ArrayList<>();
         for (int i = 0; i < SAMPLES; i++) {
-            inputs.add(style.startsWith("DISPLAY") ? displayXyz(random) : random.doubles(3, 0.02, 0.95).toArray());
+            inputs.add(
+                    style.startsWith("DISPLAY")
+                            ? displayXyz(random)
+                            : random.doubles(3, 0.02, 0.95).toArray());
         }
         List<double[]> answers = run("builtin|" + style, inputs);
         for (int i = 0; i < inputs.size(); i++) {
@@ -123,8 +126,13 @@ class OpenColorIoTest {
             String parameters = String.format(
                     Locale.ROOT,
                     "logcamera|%s %s %s %s %s %s %s",
-                    log.base(), log.scale(), log.offset(), log.gain(), log.shift(),
-                    encoding.pieces().get(0).until(), line.slope());
+                    log.base(),
+                    log.scale(),
+                    log.offset(),
+                    log.gain(),
+                    log.shift(),
+                    encoding.pieces().get(0).until(),
+                    line.slope());
             List<double[]> answers = run(parameters, inputs);
             for (int i = 0; i < inputs.size(); i++) {
                 for (int c = 0; c < 3; c++) {
@@ -169,7 +177,9 @@ class OpenColorIoTest {
             assertThat(answers.get(0)).startsWith("version 2.");
             return answers.stream()
                     .skip(1)
-                    .map(line -> Arrays.stream(line.split(" ")).mapToDouble(Double::parseDouble).toArray())
+                    .map(line -> Arrays.stream(line.split(" "))
+                            .mapToDouble(Double::parseDouble)
+                            .toArray())
                     .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -65,7 +65,8 @@ class PublishedCurvesTest {
         assertThat(SignalLevel.code10(curve.middleGrey())).isCloseTo(row.number("cv10_18pct"), within(0.01));
         assertThat(100 * SignalLevel.fullToLegal(curve.middleGrey()))
                 .isCloseTo(row.number("ire_legal_18pct"), within(0.001));
-        assertThat(100 * SignalLevel.fullToLegal(curve.encode(0))).isCloseTo(row.number("ire_legal_0pct"), within(0.001));
+        assertThat(100 * SignalLevel.fullToLegal(curve.encode(0)))
+                .isCloseTo(row.number("ire_legal_0pct"), within(0.001));
 
         // The maker of D-Log rounds the decoding formula's constants apart from the encoding formula's; ours is the
         // exact inverse of the encoding formula, so the table's decoded light differs in the fifth digit.
@@ -87,7 +88,8 @@ class PublishedCurvesTest {
         assertThat(shipped).isEqualTo(inTable);
     }
 
-    // Integers printed in the makers' documents: Sony (0 %, 18 %, 90 %: 95, 420, 598; 4, 41, 61 %), Fujifilm F-Log table
+    // Integers printed in the makers' documents: Sony (0 %, 18 %, 90 %: 95, 420, 598; 4, 41, 61 %), Fujifilm F-Log
+    // table
     // 2-2 (95, 470, 705), F-Log2 table 2-2 (95, 400, 570), as quoted by colour-science.
     @ParameterizedTest
     @CsvSource({"sony-s-log3, 95, 420, 598", "fujifilm-f-log, 95, 470, 705", "fujifilm-f-log2, 95, 400, 570"})
@@ -123,17 +125,20 @@ class PublishedCurvesTest {
         String function = row.text("function");
         if (function.startsWith("PQ inverse")) {
             Encoding pq = encoding("pq");
-            assertThat(SignalLevel.fullToLegal(pq.encode(input / pq.referenceWhite()))).isCloseTo(expected, tolerance);
+            assertThat(SignalLevel.fullToLegal(pq.encode(input / pq.referenceWhite())))
+                    .isCloseTo(expected, tolerance);
         } else if (function.startsWith("HLG OETF")) {
             Encoding hlg = encoding("hlg");
-            assertThat(SignalLevel.fullToLegal(hlg.encode(input / hlg.inputScale()))).isCloseTo(expected, tolerance);
+            assertThat(SignalLevel.fullToLegal(hlg.encode(input / hlg.inputScale())))
+                    .isCloseTo(expected, tolerance);
         } else if (function.startsWith("BT.709 OETF")) {
             assertThat(SignalLevel.fullToLegal(encoding("bt709").encode(input))).isCloseTo(expected, tolerance);
         } else if (function.startsWith("BT.1886 EOTF")) {
             Encoding display = encoding("bt1886");
             assertThat(display.decode(SignalLevel.legalToFull(input))).isCloseTo(expected, tolerance);
         } else {
-            assertThat(encoding(function.toLowerCase(Locale.ROOT)).encode(input)).isCloseTo(expected, tolerance);
+            assertThat(encoding(function.toLowerCase(Locale.ROOT)).encode(input))
+                    .isCloseTo(expected, tolerance);
         }
     }
 
@@ -157,7 +162,8 @@ class PublishedCurvesTest {
     // full range ACEScc and ACEScct with 41.4 %, and S-Log3 with 41.1 %.
     @Test
     void middleGreyReadings() {
-        assertThat(100 * SignalLevel.fullToLegal(encoding("sony-s-log3").middleGrey())).isCloseTo(41, within(0.5));
+        assertThat(100 * SignalLevel.fullToLegal(encoding("sony-s-log3").middleGrey()))
+                .isCloseTo(41, within(0.5));
         assertThat(100 * encoding("sony-s-log3").middleGrey()).isCloseTo(42, within(1.0));
         assertThat(100 * encoding("acescct").middleGrey()).isCloseTo(42, within(0.7));
         assertThat(100 * encoding("arri-logc3-ei800").middleGrey()).isCloseTo(39.1, within(0.05));

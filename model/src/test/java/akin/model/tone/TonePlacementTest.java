@@ -37,14 +37,19 @@ class TonePlacementTest {
         assertThat(headroom).isCloseTo(published, within(0.002));
     }
 
-    // Common practice, no source: a profile whose floor is ISO 400 (another's is 640) loses highlights when rated lower,
+    // Common practice, no source: a profile whose floor is ISO 400 (another's is 640) loses highlights when rated
+    // lower,
     // one stop for each halving.
     @ParameterizedTest
     @CsvSource({"400, 200, 1", "640, 320, 1", "640, 160, 2", "800, 500, 0.678"})
     void ratingBelowBaseLosesHighlights(double base, double rated, double lost) {
         Encoding curve = SharedData.encoding("sony-s-log3");
-        TonePlacement atBase = TonePlacement.of(curve, base, base).withSensorClip(curve.ceiling()).withFloor(6);
-        TonePlacement below = TonePlacement.of(curve, rated, base).withSensorClip(curve.ceiling()).withFloor(6);
+        TonePlacement atBase = TonePlacement.of(curve, base, base)
+                .withSensorClip(curve.ceiling())
+                .withFloor(6);
+        TonePlacement below = TonePlacement.of(curve, rated, base)
+                .withSensorClip(curve.ceiling())
+                .withFloor(6);
         assertThat(atBase.headroomStops().orElseThrow() - below.headroomStops().orElseThrow())
                 .isCloseTo(lost, within(5e-4));
         assertThat(below.footroomStops().orElseThrow() - atBase.footroomStops().orElseThrow())
@@ -85,7 +90,8 @@ class TonePlacementTest {
             double floor = 3 + 6 * random.nextDouble();
             TonePlacement placement =
                     TonePlacement.of(raw, ei, base).withSensorClip(clip).withFloor(floor);
-            double range = placement.headroomStops().orElseThrow() + placement.footroomStops().orElseThrow();
+            double range = placement.headroomStops().orElseThrow()
+                    + placement.footroomStops().orElseThrow();
             assertThat(range).isCloseTo(Math.log(clip / 0.18) / Math.log(2) + floor, within(1e-9));
         }
     }
@@ -104,7 +110,8 @@ class TonePlacementTest {
         Encoding curve = SharedData.encoding("sony-s-log3");
         assertThatThrownBy(() -> TonePlacement.of(curve, 0, 800)).hasMessageContaining("exposure index");
         assertThatThrownBy(() -> TonePlacement.of(curve, 800, Double.NaN)).hasMessageContaining("base ISO");
-        assertThatThrownBy(() -> TonePlacement.of(curve, 800, 800).withSensorClip(-1)).hasMessageContaining("sensor clip");
+        assertThatThrownBy(() -> TonePlacement.of(curve, 800, 800).withSensorClip(-1))
+                .hasMessageContaining("sensor clip");
         assertThatThrownBy(() -> TonePlacement.of(curve, 800, 800).withFloor(Double.NaN))
                 .hasMessageContaining("noise floor");
     }
