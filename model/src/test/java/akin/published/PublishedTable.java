@@ -59,7 +59,8 @@ public final class PublishedTable {
         List<String> values = new ArrayList<>();
         StringBuilder value = new StringBuilder();
         boolean quoted = false;
-        for (char c : line.toCharArray()) {
+        for (int i = 0; i < line.length(); i++) {
+            char c = line.charAt(i);
             if (c == '"') {
                 quoted = !quoted;
             } else if (c == ',' && !quoted) {

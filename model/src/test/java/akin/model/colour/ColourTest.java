@@ -173,7 +173,7 @@ class ColourTest {
     @ParameterizedTest
     @MethodSource("temperatures")
     void colourTemperature(Row row) {
-        switch (row.text("kind").split(" ")[0]) {
+        switch (row.text("kind").split(" ", -1)[0]) {
             case "CIE" -> assertNear(ColourTemperature.daylight(row.number("input")), row, 1e-6);
             case "Planckian" -> {
                 boolean fit = row.text("kind").contains("Kang");
@@ -260,8 +260,8 @@ class ColourTest {
 
     private static double mixedNumber(String text) {
         double sum = 0;
-        for (String part : text.split(" ")) {
-            String[] fraction = part.split("/");
+        for (String part : text.split(" ", -1)) {
+            String[] fraction = part.split("/", -1);
             sum += Double.parseDouble(fraction[0]) / (fraction.length == 2 ? Double.parseDouble(fraction[1]) : 1);
         }
         return sum;

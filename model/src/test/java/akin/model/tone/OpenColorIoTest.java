@@ -177,7 +177,7 @@ class OpenColorIoTest {
             assertThat(answers.get(0)).startsWith("version 2.");
             return answers.stream()
                     .skip(1)
-                    .map(line -> Arrays.stream(line.split(" "))
+                    .map(line -> Arrays.stream(line.split(" ", -1))
                             .mapToDouble(Double::parseDouble)
                             .toArray())
                     .toList();
