@@ -68,7 +68,7 @@ public final class Light {
     /**
      * Photometric stop from the geometric one.
      *
-     * <p>T = N / √transmittance. Source: Sony support article 00347434; idigitalphoto.com, "T-number". Check value:
+     * <p>T = N / √transmittance. Source: idigitalphoto.com, "T-number". Check value:
      * f/2, 75 % → T2.309.
      *
      * @param fNumber geometric stop, above 0

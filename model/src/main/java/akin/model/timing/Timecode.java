@@ -30,26 +30,25 @@ public final class Timecode {
      * <p>Drop-frame counting adds the labels left out before the frame, then counts as non-drop does. Check values:
      * 1800 at 30000/1001 drop-frame → {@code 00:01:00;02}; 107892 non-drop → {@code 00:59:56:12}.
      *
-     * @param frameNumber frames since label 00:00:00:00, from 0 to {@link #framesPerDay} − 1
+     * @param frameNumber frames since label 00:00:00:00, 0 or above; labels start again after {@link #framesPerDay}
      * @param rate frame rate in frames per second: a whole number up to 60, or such a number times 1000/1001
      * @param dropFrame whether labels are dropped; only at 30000/1001 and 60000/1001
      * @return the label
-     * @throws IllegalArgumentException if the rate has no timecode, cannot be counted drop-frame, or the frame is not
-     *     within the day
+     * @throws IllegalArgumentException if the rate has no timecode, cannot be counted drop-frame, or the frame number is
+     *     negative
      */
     public static String label(long frameNumber, BigFraction rate, boolean dropFrame) {
         int nominal = nominalRate(rate);
-        long day = framesPerDay(rate, dropFrame);
-        if (frameNumber < 0 || frameNumber >= day) {
-            throw new IllegalArgumentException(
-                    "frame number must be from 0 to " + (day - 1) + " at this rate, was " + frameNumber);
+        if (frameNumber < 0) {
+            throw new IllegalArgumentException("frame number must be 0 or above, was " + frameNumber);
         }
-        long count = frameNumber;
+        long ofDay = frameNumber % framesPerDay(rate, dropFrame);
+        long count = ofDay;
         if (dropFrame) {
             int dropped = droppedPerMinute(nominal);
             long perTenMinutes = framesPerTenMinutes(nominal);
-            long tens = frameNumber / perTenMinutes;
-            long within = frameNumber % perTenMinutes;
+            long tens = ofDay / perTenMinutes;
+            long within = ofDay % perTenMinutes;
             long firstMinute = nominal * 60L;
             long minutesWithDrop = within < firstMinute ? 0 : 1 + (within - firstMinute) / (firstMinute - dropped);
             count += dropped * (9 * tens + minutesWithDrop);
