@@ -92,8 +92,9 @@ public final class Timecode {
         }
         int dropped = droppedPerMinute(nominal);
         if (minutes % 10 != 0 && seconds == 0 && frames < dropped) {
-            throw new IllegalArgumentException("timecode " + label + " is one that drop-frame counting leaves out; the next is "
-                    + label.substring(0, 9) + two(dropped));
+            throw new IllegalArgumentException(
+                    "timecode " + label + " is one that drop-frame counting leaves out; the next is "
+                            + label.substring(0, 9) + two(dropped));
         }
         return count - dropped * (totalMinutes - totalMinutes / 10);
     }

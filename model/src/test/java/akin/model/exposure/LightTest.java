@@ -87,7 +87,8 @@ class LightTest {
             double there = Light.stopsApart(a[0], a[1], a[2], a[3], b[0], b[1], b[2], b[3]);
             double back = Light.stopsApart(b[0], b[1], b[2], b[3], a[0], a[1], a[2], a[3]);
             assertThat(back).isEqualTo(-there);
-            assertThat(Light.stopsApart(a[0], a[1], a[2], a[3], a[0], a[1], a[2], a[3])).isZero();
+            assertThat(Light.stopsApart(a[0], a[1], a[2], a[3], a[0], a[1], a[2], a[3]))
+                    .isZero();
             // ISO that pays the difference back
             double iso = Light.isoBrighterBy(b[1], -there);
             assertThat(Light.stopsApart(a[0], a[1], a[2], a[3], b[0], iso, b[2], b[3]))

@@ -30,8 +30,7 @@ class DepthOfFieldTest {
             double viewDegrees) {
         double diagonal = FieldOfView.diagonalFromCrop(focal35 / focal);
         double circle = DepthOfField.circleOfConfusion(diagonal);
-        DepthOfField depth =
-                DepthOfField.of(focal, fNumber, circle, 1000 * subjectM, HyperfocalConvention.SIMPLIFIED);
+        DepthOfField depth = DepthOfField.of(focal, fNumber, circle, 1000 * subjectM, HyperfocalConvention.SIMPLIFIED);
         assertThat(circle).as(name).isCloseTo(confusion, within(1e-9));
         assertThat(depth.hyperfocalMm() / 1000).as(name).isCloseTo(hyperfocalM, within(1e-6));
         assertThat(depth.nearMm() / 1000).as(name).isCloseTo(nearM, within(1e-6));
@@ -101,8 +100,7 @@ class DepthOfFieldTest {
             double fNumber = 1 + 10 * random.nextDouble();
             double circle = 0.005 + 0.03 * random.nextDouble();
             double distance = focal * (5 + 200 * random.nextDouble());
-            DepthOfField depth =
-                    DepthOfField.of(focal, fNumber, circle, distance, HyperfocalConvention.SIMPLIFIED);
+            DepthOfField depth = DepthOfField.of(focal, fNumber, circle, distance, HyperfocalConvention.SIMPLIFIED);
             assertThat(blur(focal, fNumber, distance, depth.nearMm())).isCloseTo(circle, within(1e-9));
             if (!depth.reachesInfinity()) {
                 finite++;
@@ -145,13 +143,13 @@ class DepthOfFieldTest {
             double focalB = focalA * scale;
             double stopA = 1.4 + 10 * random.nextDouble();
             double stopB = DepthOfField.equalDepthStop(stopA, focalA, focalB);
-            assertThat(DepthOfField.pupilStopsApart(focalA, stopA, focalB, stopB)).isCloseTo(0, within(1e-9));
+            assertThat(DepthOfField.pupilStopsApart(focalA, stopA, focalB, stopB))
+                    .isCloseTo(0, within(1e-9));
             // matched views: the circle of confusion goes with the picture width, as the focal length does
             double circleA = 0.03;
             double distance = 200 * focalA;
             DepthOfField a = DepthOfField.of(focalA, stopA, circleA, distance, HyperfocalConvention.SIMPLIFIED);
-            DepthOfField b =
-                    DepthOfField.of(focalB, stopB, circleA * scale, distance, HyperfocalConvention.SIMPLIFIED);
+            DepthOfField b = DepthOfField.of(focalB, stopB, circleA * scale, distance, HyperfocalConvention.SIMPLIFIED);
             // what is left is of the order of focal length over distance
             double firstOrder = Math.abs(focalA - focalB) / distance;
             assertThat(b.nearMm() / a.nearMm()).isCloseTo(1, within(firstOrder));

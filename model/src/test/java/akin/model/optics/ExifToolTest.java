@@ -70,8 +70,7 @@ class ExifToolTest {
             Shot shot = shots.get(i);
             double[] theirs = numbers(lines.get(i));
             assertThat(theirs).as(lines.get(i)).hasSize(6);
-            double circle =
-                    DepthOfField.circleOfConfusion(FieldOfView.diagonalFromCrop(shot.focal35() / shot.focal()));
+            double circle = DepthOfField.circleOfConfusion(FieldOfView.diagonalFromCrop(shot.focal35() / shot.focal()));
             DepthOfField ours = DepthOfField.of(
                     shot.focal(), shot.fNumber(), circle, 1000 * shot.subjectM(), HyperfocalConvention.SIMPLIFIED);
             assertThat(circle).as("%s", shot).isCloseTo(theirs[0], within(1e-9));
@@ -83,7 +82,9 @@ class ExifToolTest {
             } else {
                 assertThat(ours.farMm() / 1000).as("%s", shot).isCloseTo(theirs[3], within(1e-6 * theirs[3]));
             }
-            assertThat(FieldOfView.degrees(36, shot.focal35(), 1)).as("%s", shot).isCloseTo(theirs[4], within(1e-3));
+            assertThat(FieldOfView.degrees(36, shot.focal35(), 1))
+                    .as("%s", shot)
+                    .isCloseTo(theirs[4], within(1e-3));
             assertThat(Light.lightValue(shot.fNumber(), 1.0 / shot.shutter(), shot.iso()))
                     .as("%s", shot)
                     .isCloseTo(theirs[5], within(1e-6));

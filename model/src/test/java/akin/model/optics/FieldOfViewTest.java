@@ -58,10 +58,13 @@ class FieldOfViewTest {
 
     @Test
     void twoConventionsOfCropGiveDifferentWidths() {
-        assertThat(FieldOfView.cropFactor(24.892, 18.669, CropReference.DIAGONAL)).isCloseTo(1.3905, within(5e-5));
+        assertThat(FieldOfView.cropFactor(24.892, 18.669, CropReference.DIAGONAL))
+                .isCloseTo(1.3905, within(5e-5));
         assertThat(FieldOfView.cropFactor(24.892, 18.669, CropReference.WIDTH)).isCloseTo(1.4462, within(5e-5));
-        assertThat(FieldOfView.activeWidthFromCrop(1.5, CropReference.WIDTH, 16 / 9.0)).isEqualTo(24);
-        assertThat(FieldOfView.activeWidthFromCrop(1.5, CropReference.DIAGONAL, 1.5)).isCloseTo(24, within(1e-12));
+        assertThat(FieldOfView.activeWidthFromCrop(1.5, CropReference.WIDTH, 16 / 9.0))
+                .isEqualTo(24);
+        assertThat(FieldOfView.activeWidthFromCrop(1.5, CropReference.DIAGONAL, 1.5))
+                .isCloseTo(24, within(1e-12));
         assertThat(FieldOfView.activeWidthFromCrop(1.5, CropReference.DIAGONAL, 16 / 9.0))
                 .isCloseTo(25.140, within(0.0005));
     }
@@ -121,8 +124,7 @@ class FieldOfViewTest {
             assertThatIllegalArgumentException().isThrownBy(() -> FieldOfView.matchedFocal(40, 36, 1, 24, bad));
             assertThatIllegalArgumentException().isThrownBy(() -> FieldOfView.percentApart(40, 36, 1, 25, bad, 1));
             assertThatIllegalArgumentException().isThrownBy(() -> FieldOfView.diagonal(bad, 24));
-            assertThatIllegalArgumentException()
-                    .isThrownBy(() -> FieldOfView.cropFactor(36, bad, CropReference.WIDTH));
+            assertThatIllegalArgumentException().isThrownBy(() -> FieldOfView.cropFactor(36, bad, CropReference.WIDTH));
             assertThatIllegalArgumentException().isThrownBy(() -> FieldOfView.diagonalFromCrop(bad));
             assertThatIllegalArgumentException()
                     .isThrownBy(() -> FieldOfView.activeWidthFromCrop(bad, CropReference.WIDTH, 1.5));

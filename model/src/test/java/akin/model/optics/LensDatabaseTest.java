@@ -44,7 +44,9 @@ class LensDatabaseTest {
         builder.setEntityResolver((publicId, systemId) -> new InputSource(new StringReader("")));
         List<Path> files;
         try (Stream<Path> tree = Files.walk(INSTALLED)) {
-            files = tree.filter(file -> file.toString().endsWith(".xml")).sorted().toList();
+            files = tree.filter(file -> file.toString().endsWith(".xml"))
+                    .sorted()
+                    .toList();
         }
         List<Element> read = new ArrayList<>();
         for (Path file : files) {
@@ -94,9 +96,11 @@ class LensDatabaseTest {
         List<String> ofCameras =
                 all("camera").stream().map(camera -> text(camera, "mount")).toList();
         assertThat(ofCameras).doesNotContain("");
-        // by the database's own custom a fixed lens has a mount in lower case that it need not declare; one is forgotten
-        List<String> interchangeable =
-                ofCameras.stream().filter(mount -> !Character.isLowerCase(mount.charAt(0))).toList();
+        // by the database's own custom a fixed lens has a mount in lower case that it need not declare; one is
+        // forgotten
+        List<String> interchangeable = ofCameras.stream()
+                .filter(mount -> !Character.isLowerCase(mount.charAt(0)))
+                .toList();
         long declared = interchangeable.stream().filter(mounts::contains).count();
         assertThat(declared).isGreaterThan(interchangeable.size() * 9L / 10).isGreaterThan(200);
     }
@@ -107,7 +111,9 @@ class LensDatabaseTest {
         assertThat(lenses).hasSizeGreaterThan(500);
         for (Element lens : lenses) {
             double crop = Double.parseDouble(text(lens, "cropfactor"));
-            assertThat(FieldOfView.diagonalFromCrop(crop)).as(text(lens, "model")).isBetween(4.0, 90.0);
+            assertThat(FieldOfView.diagonalFromCrop(crop))
+                    .as(text(lens, "model"))
+                    .isBetween(4.0, 90.0);
         }
     }
 
@@ -117,7 +123,8 @@ class LensDatabaseTest {
         for (Element root : databases) {
             NodeList children = root.getChildNodes();
             for (int i = 0; i < children.getLength(); i++) {
-                if (children.item(i) instanceof Element element && element.getTagName().equals(tag)) {
+                if (children.item(i) instanceof Element element
+                        && element.getTagName().equals(tag)) {
                     found.add(element);
                 }
             }
@@ -127,7 +134,9 @@ class LensDatabaseTest {
 
     private static String text(Element parent, String tag) {
         NodeList found = parent.getElementsByTagName(tag);
-        assertThat(found.getLength()).as("<%s> in <%s>", tag, parent.getTagName()).isPositive();
+        assertThat(found.getLength())
+                .as("<%s> in <%s>", tag, parent.getTagName())
+                .isPositive();
         return found.item(0).getTextContent().strip();
     }
 }

@@ -39,8 +39,7 @@ class LensOnBodyTest {
             double direction = Math.PI / 2 * random.nextDouble();
             double worst = ImageCircle.needed(FieldOfView.diagonal(width, height), travel);
             double along = Math.atan2(height, width);
-            assertThat(ImageCircle.needed(
-                            width, height, travel * Math.cos(direction), travel * Math.sin(direction)))
+            assertThat(ImageCircle.needed(width, height, travel * Math.cos(direction), travel * Math.sin(direction)))
                     .isLessThanOrEqualTo(worst + 1e-9);
             assertThat(ImageCircle.needed(width, height, travel * Math.cos(along), travel * Math.sin(along)))
                     .isCloseTo(worst, within(1e-9));

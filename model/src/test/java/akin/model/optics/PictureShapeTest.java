@@ -15,7 +15,8 @@ class PictureShapeTest {
     void ratiosOfCustomaryPictures() {
         // common practice, no source
         assertThat(new PictureShape(6144, 3456).ratio()).isEqualTo(WIDE);
-        assertThat(new PictureShape(4128, 2176).ratio().doubleValue() / (17 / 9.0)).isCloseTo(1, within(0.005));
+        assertThat(new PictureShape(4128, 2176).ratio().doubleValue() / (17 / 9.0))
+                .isCloseTo(1, within(0.005));
         assertThat(new PictureShape(4096, 2160).ratio().doubleValue()).isCloseTo(1.896, within(0.0005));
     }
 
@@ -44,8 +45,7 @@ class PictureShapeTest {
 
     @Test
     void commonPartIsTheNarrowerPicture() {
-        PictureShape.Common common =
-                PictureShape.common(new PictureShape(4096, 2160), new PictureShape(3840, 2160));
+        PictureShape.Common common = PictureShape.common(new PictureShape(4096, 2160), new PictureShape(3840, 2160));
         assertThat(common.ratio()).isEqualTo(WIDE);
         assertThat(common.ofA().widthPercentLost()).isEqualTo(6.25);
         assertThat(common.ofB().left()).isEqualTo(new PictureShape(3840, 2160));
@@ -62,7 +62,8 @@ class PictureShapeTest {
             PictureShape.Common back = PictureShape.common(b, a);
             assertThat(back).isEqualTo(new PictureShape.Common(there.ratio(), there.ofB(), there.ofA()));
             boolean aIsWider = a.ratio().compareTo(b.ratio()) > 0;
-            double sides = aIsWider ? there.ofA().widthPercentLost() : there.ofB().widthPercentLost();
+            double sides =
+                    aIsWider ? there.ofA().widthPercentLost() : there.ofB().widthPercentLost();
             double topAndBottom = aIsWider
                     ? b.extract(a.ratio()).heightPercentLost()
                     : a.extract(b.ratio()).heightPercentLost();
@@ -88,10 +89,8 @@ class PictureShapeTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new PictureShape(1, -1))
                 .withMessageContaining("1x-1");
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> new PictureShape(10, 10).extract(BigFraction.ZERO));
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> new PictureShape(10, 10).extract(BigFraction.of(100)));
+        assertThatIllegalArgumentException().isThrownBy(() -> new PictureShape(10, 10).extract(BigFraction.ZERO));
+        assertThatIllegalArgumentException().isThrownBy(() -> new PictureShape(10, 10).extract(BigFraction.of(100)));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> PunchIn.curing(1000, 1200))
                 .withMessageContaining("cannot widen");

@@ -28,7 +28,8 @@ class LightPulsesTest {
         switch (verdict) {
             case "safe" -> {
                 if (angle.equals("any")) {
-                    assertThat(LightPulses.phase(anyAngleRate(fps, mains), decimal(mains)).standsStill())
+                    assertThat(LightPulses.phase(anyAngleRate(fps, mains), decimal(mains))
+                                    .standsStill())
                             .isTrue();
                 } else {
                     BigFraction seconds = ExposureTiming.seconds(decimal(angle), rate(fps));
@@ -91,8 +92,10 @@ class LightPulsesTest {
         assertThat(LightPulses.safeWithin(BigFraction.of(1, 48), MAINS_50, 0.5)).isFalse();
         assertThat(LightPulses.safeWithin(BigFraction.of(1, 50), MAINS_50, 0)).isTrue();
         // nearest to no pulse at all: never safe
-        assertThat(LightPulses.safeWithin(BigFraction.of(1, 100_000), MAINS_50, 49)).isFalse();
-        assertThat(LightPulses.safeWithin(BigFraction.of(99, 10_000), MAINS_50, 1)).isTrue();
+        assertThat(LightPulses.safeWithin(BigFraction.of(1, 100_000), MAINS_50, 49))
+                .isFalse();
+        assertThat(LightPulses.safeWithin(BigFraction.of(99, 10_000), MAINS_50, 1))
+                .isTrue();
     }
 
     @Test
@@ -164,7 +167,8 @@ class LightPulsesTest {
             BigFraction exposure = pulses.divide(LightPulses.pulseHz(mains));
             boolean still = LightPulses.bandingPercent(exposure, LightPulses.pulseHz(mains), 1) == 0;
             assertThat(LightPulses.safe(exposure, mains)).isEqualTo(still);
-            assertThat(LightPulses.safeTimes(mains, exposure).contains(exposure)).isEqualTo(still);
+            assertThat(LightPulses.safeTimes(mains, exposure).contains(exposure))
+                    .isEqualTo(still);
             safe += still ? 1 : 0;
         }
         // both kinds must have come up for the comparison to mean anything
@@ -278,7 +282,8 @@ class LightPulsesTest {
 
     private static BigFraction decimal(String text) {
         BigDecimal value = new BigDecimal(text);
-        return BigFraction.of(value.movePointRight(value.scale()).toBigIntegerExact(), BigInteger.TEN.pow(value.scale()));
+        return BigFraction.of(
+                value.movePointRight(value.scale()).toBigIntegerExact(), BigInteger.TEN.pow(value.scale()));
     }
 
     private static double after(String note, String label) {

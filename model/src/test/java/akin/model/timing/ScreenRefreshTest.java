@@ -15,10 +15,14 @@ class ScreenRefreshTest {
         assertThat(ScreenRefresh.exposureSeconds(1, BigFraction.of(60))).isEqualTo(BigFraction.of(1, 60));
         assertThat(ScreenRefresh.refreshes(BigFraction.of(1, 48), BigFraction.of(60)))
                 .isEqualTo(1.25);
-        assertThat(ScreenRefresh.clean(BigFraction.of(1, 50), BigFraction.of(50))).isTrue();
-        assertThat(ScreenRefresh.clean(BigFraction.of(1, 50), BigFraction.of(100))).isTrue();
-        assertThat(ScreenRefresh.clean(BigFraction.of(1, 50), BigFraction.of(60))).isFalse();
-        assertThat(ScreenRefresh.clean(BigFraction.of(1, 100), BigFraction.of(50))).isFalse();
+        assertThat(ScreenRefresh.clean(BigFraction.of(1, 50), BigFraction.of(50)))
+                .isTrue();
+        assertThat(ScreenRefresh.clean(BigFraction.of(1, 50), BigFraction.of(100)))
+                .isTrue();
+        assertThat(ScreenRefresh.clean(BigFraction.of(1, 50), BigFraction.of(60)))
+                .isFalse();
+        assertThat(ScreenRefresh.clean(BigFraction.of(1, 100), BigFraction.of(50)))
+                .isFalse();
     }
 
     @Test

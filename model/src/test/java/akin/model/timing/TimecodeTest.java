@@ -22,8 +22,7 @@ class TimecodeTest {
     void agreesWithAnIndependentImplementation(long frameNumber, String rate, boolean dropFrame, String label) {
         BigFraction exact = BigFraction.parse(rate);
         assertThat(Timecode.label(frameNumber, exact, dropFrame)).isEqualTo(label);
-        assertThat(Timecode.frameNumber(label, exact))
-                .isEqualTo(frameNumber % Timecode.framesPerDay(exact, dropFrame));
+        assertThat(Timecode.frameNumber(label, exact)).isEqualTo(frameNumber % Timecode.framesPerDay(exact, dropFrame));
     }
 
     @Test
@@ -80,8 +79,18 @@ class TimecodeTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"", "1:00:00:00", "01:00:00", "01:00:00.00", "24:00:00:00", "00:60:00:00", "00:00:60:00",
-                "00:00:00:30", "00:00:00:00 ", "-1:00:00:00"})
+            strings = {
+                "",
+                "1:00:00:00",
+                "01:00:00",
+                "01:00:00.00",
+                "24:00:00:00",
+                "00:60:00:00",
+                "00:00:60:00",
+                "00:00:00:30",
+                "00:00:00:00 ",
+                "-1:00:00:00"
+            })
     void refusesWhatIsNoLabel(String label) {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Timecode.frameNumber(label, RATE_30))
@@ -102,7 +111,8 @@ class TimecodeTest {
     void dropFrameCountingIsForTwoRates() {
         assertThat(Timecode.canDropFrame(RATE_30)).isTrue();
         assertThat(Timecode.canDropFrame(RATE_60)).isTrue();
-        for (BigFraction rate : new BigFraction[] {BigFraction.of(30), BigFraction.of(24000, 1001), BigFraction.of(25)}) {
+        for (BigFraction rate :
+                new BigFraction[] {BigFraction.of(30), BigFraction.of(24000, 1001), BigFraction.of(25)}) {
             assertThat(Timecode.canDropFrame(rate)).isFalse();
             assertThatIllegalArgumentException()
                     .isThrownBy(() -> Timecode.label(0, rate, true))
