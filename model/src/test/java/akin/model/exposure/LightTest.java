@@ -20,8 +20,8 @@ class LightTest {
         // six printed places of the transmittance leave this much
         assertThat(Light.stopsOfTransmittance(transmittance)).isCloseTo(exactStops, within(1e-6 / transmittance));
         assertThat(Light.densityOfStops(exactStops)).isCloseTo(density, within(1e-6));
-        // the marked stops are the exact ones to within 1.2 %
-        assertThat(Light.stopsOfDensity(density)).isCloseTo(mixedNumber(nominalStops), within(0.05));
+        // the marked stops are the exact ones to within 0.4 %
+        assertThat(Light.stopsOfDensity(density)).isCloseTo(mixedNumber(nominalStops), within(0.004 * exactStops));
     }
 
     /** ExifTool 12.57, composite tag LightValue. */
