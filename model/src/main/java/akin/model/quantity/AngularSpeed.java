@@ -6,14 +6,14 @@ package akin.model.quantity;
  * @param degreesPerSecond degrees per second
  */
 public record AngularSpeed(double degreesPerSecond) {
-    /** How it may be written. */
+    /** How a turning speed may be written. */
     public static final String ALLOWED = "degrees per second (40 °/s, 40 deg/s)";
 
     /** The shape of {@link #ALLOWED}. */
     public static final String PATTERN = "^(" + Notation.NUMBER + ")" + Notation.GAP + "(?:°/s|deg/s)$";
 
-    private static final Notation NOTATION = new Notation("turning speed", ALLOWED, PATTERN, "from 0 °/s to 3600 °/s")
-            .bare("write $1 °/s");
+    private static final Notation NOTATION =
+            new Notation("turning speed", ALLOWED, PATTERN, "from 0 °/s to 3600 °/s").bare("write $1 °/s");
 
     public AngularSpeed {
         NOTATION.check(degreesPerSecond >= 0 && degreesPerSecond <= 3600, degreesPerSecond);

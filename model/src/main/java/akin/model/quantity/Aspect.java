@@ -10,8 +10,8 @@ public record Aspect(double ratio) {
     public static final String ALLOWED = "a ratio (16:9, 2.39:1) or a number (2.39)";
 
     /** The shape of {@link #ALLOWED}. */
-    public static final String PATTERN = "^(" + Notation.NUMBER + ")(?:" + Notation.GAP + ":" + Notation.GAP + "("
-            + Notation.NUMBER + "))?$";
+    public static final String PATTERN =
+            "^(" + Notation.NUMBER + ")(?:" + Notation.GAP + ":" + Notation.GAP + "(" + Notation.NUMBER + "))?$";
 
     private static final int LARGEST_TERM = 100;
     private static final Notation NOTATION = new Notation("picture shape", ALLOWED, PATTERN, "from 0.1:1 to 10:1")

@@ -16,7 +16,7 @@ public record ColourTemperature(int kelvin) {
                     "colour temperature", ALLOWED, PATTERN, "a whole number from 1000 K to 40000 K")
             .bare("write $1 K if kelvins are meant")
             .hint("(" + Notation.NUMBER + ")" + Notation.GAP + "°K", "write $1 K")
-            .hint("[0-9.-]+" + Notation.GAP + "K", "it must be a whole number from 1000 K to 40000 K");
+            .hint("[0-9.]+" + Notation.GAP + "K", "it must be a whole number from 1000 K to 40000 K");
 
     public ColourTemperature {
         NOTATION.check(kelvin >= 1000 && kelvin <= 40_000, kelvin);

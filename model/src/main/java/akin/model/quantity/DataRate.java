@@ -6,15 +6,18 @@ package akin.model.quantity;
  * @param bitsPerSecond bits per second
  */
 public record DataRate(double bitsPerSecond) {
-    /** How it may be written. */
+    /** How a data rate may be written. */
     public static final String ALLOWED = "bits or bytes per second (400 Mbit/s, 1.2 Gbit/s, 400 MB/s)";
 
     /** The shape of {@link #ALLOWED}. */
-    public static final String PATTERN = "^(" + Notation.NUMBER + ")" + Notation.GAP + "(bit/s|kbit/s|Mbit/s|Gbit/s|Tbit/s|B/s|kB/s|MB/s|GB/s)$";
+    public static final String PATTERN =
+            "^(" + Notation.NUMBER + ")" + Notation.GAP + "(bit/s|kbit/s|Mbit/s|Gbit/s|Tbit/s|B/s|kB/s|MB/s|GB/s)$";
 
     private static final Notation NOTATION = new Notation("data rate", ALLOWED, PATTERN, "from 0 bit/s to 10 Tbit/s")
             .bare("write $1 MB/s or $1 Mbit/s")
-            .hint("(" + Notation.NUMBER + ") *([kKmMgGtT]?)(?:b|b/s|bps|Bps)?", "bytes or bits: write $1 $2B/s or $1 $2bit/s");
+            .hint(
+                    "(" + Notation.NUMBER + ") *([kKmMgGtT]?)(?:b|b/s|bps|Bps)?",
+                    "bytes or bits: write $1 $2B/s or $1 $2bit/s");
 
     public DataRate {
         NOTATION.check(bitsPerSecond >= 0 && bitsPerSecond <= 1e13, bitsPerSecond);
@@ -28,18 +31,17 @@ public record DataRate(double bitsPerSecond) {
      */
     public static DataRate parse(String text) {
         return NOTATION.read(text, m -> {
-            String factor =
-                    switch (m.group(2)) {
-                        case "bit/s" -> "1";
-                        case "kbit/s" -> "1000";
-                        case "Mbit/s" -> "1000000";
-                        case "Gbit/s" -> "1000000000";
-                        case "Tbit/s" -> "1000000000000";
-                        case "B/s" -> "8";
-                        case "kB/s" -> "8000";
-                        case "MB/s" -> "8000000";
-                        default -> "8000000000";
-                    };
+            String factor = switch (m.group(2)) {
+                case "bit/s" -> "1";
+                case "kbit/s" -> "1000";
+                case "Mbit/s" -> "1000000";
+                case "Gbit/s" -> "1000000000";
+                case "Tbit/s" -> "1000000000000";
+                case "B/s" -> "8";
+                case "kB/s" -> "8000";
+                case "MB/s" -> "8000000";
+                default -> "8000000000";
+            };
             return new DataRate(Notation.scaled(m.group(1), factor));
         });
     }

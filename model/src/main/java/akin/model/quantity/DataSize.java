@@ -6,14 +6,15 @@ package akin.model.quantity;
  * @param bytes bytes
  */
 public record DataSize(double bytes) {
-    /** How it may be written. */
+    /** How a data size may be written. */
     public static final String ALLOWED = "a number with its unit (512 GB, 1 TB, 480 GiB)";
 
     /** The shape of {@link #ALLOWED}. */
-    public static final String PATTERN = "^(" + Notation.NUMBER + ")" + Notation.GAP + "(B|kB|MB|GB|TB|PB|KiB|MiB|GiB|TiB)$";
+    public static final String PATTERN =
+            "^(" + Notation.NUMBER + ")" + Notation.GAP + "(B|kB|MB|GB|TB|PB|KiB|MiB|GiB|TiB)$";
 
-    private static final Notation NOTATION = new Notation("data size", ALLOWED, PATTERN, "from 0 B to 1000 PB")
-            .bare("write $1 GB or $1 TB");
+    private static final Notation NOTATION =
+            new Notation("data size", ALLOWED, PATTERN, "from 0 B to 1000 PB").bare("write $1 GB or $1 TB");
     private static final double GIB = 1L << 30;
 
     public DataSize {
@@ -28,19 +29,18 @@ public record DataSize(double bytes) {
      */
     public static DataSize parse(String text) {
         return NOTATION.read(text, m -> {
-            String factor =
-                    switch (m.group(2)) {
-                        case "B" -> "1";
-                        case "kB" -> "1000";
-                        case "MB" -> "1000000";
-                        case "GB" -> "1000000000";
-                        case "TB" -> "1000000000000";
-                        case "PB" -> "1000000000000000";
-                        case "KiB" -> "1024";
-                        case "MiB" -> "1048576";
-                        case "GiB" -> "1073741824";
-                        default -> "1099511627776";
-                    };
+            String factor = switch (m.group(2)) {
+                case "B" -> "1";
+                case "kB" -> "1000";
+                case "MB" -> "1000000";
+                case "GB" -> "1000000000";
+                case "TB" -> "1000000000000";
+                case "PB" -> "1000000000000000";
+                case "KiB" -> "1024";
+                case "MiB" -> "1048576";
+                case "GiB" -> "1073741824";
+                default -> "1099511627776";
+            };
             return new DataSize(Notation.scaled(m.group(1), factor));
         });
     }

@@ -6,14 +6,14 @@ package akin.model.quantity;
  * @param wattHours watt-hours
  */
 public record Energy(double wattHours) {
-    /** How it may be written. */
+    /** How an energy may be written. */
     public static final String ALLOWED = "watt-hours (98 Wh, 1.2 kWh)";
 
     /** The shape of {@link #ALLOWED}. */
     public static final String PATTERN = "^(" + Notation.NUMBER + ")" + Notation.GAP + "(Wh|kWh)$";
 
-    private static final Notation NOTATION = new Notation("energy", ALLOWED, PATTERN, "from 0 Wh to 1000 kWh")
-            .bare("write $1 Wh");
+    private static final Notation NOTATION =
+            new Notation("energy", ALLOWED, PATTERN, "from 0 Wh to 1000 kWh").bare("write $1 Wh");
 
     public Energy {
         NOTATION.check(wattHours >= 0 && wattHours <= 1e6, wattHours);
@@ -27,11 +27,10 @@ public record Energy(double wattHours) {
      */
     public static Energy parse(String text) {
         return NOTATION.read(text, m -> {
-            String factor =
-                    switch (m.group(2)) {
-                        case "Wh" -> "1";
-                        default -> "1000";
-                    };
+            String factor = switch (m.group(2)) {
+                case "Wh" -> "1";
+                default -> "1000";
+            };
             return new Energy(Notation.scaled(m.group(1), factor));
         });
     }

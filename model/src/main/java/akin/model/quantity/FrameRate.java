@@ -19,11 +19,12 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 public record FrameRate(long numerator, long denominator) implements Comparable<FrameRate> {
     /** How a frame rate may be written. */
-    public static final String ALLOWED = "a fraction (24000/1001), a whole number (25) or a well-known decimal (23.976)";
+    public static final String ALLOWED =
+            "a fraction (24000/1001), a whole number (25) or a well-known decimal (23.976)";
 
     /** The shape of {@link #ALLOWED}. */
-    public static final String PATTERN = "^(?:([0-9]{1,9})/([0-9]{1,9})|(" + Notation.NUMBER + "))(?:" + Notation.GAP
-            + "[fF][pP][sS])?$";
+    public static final String PATTERN =
+            "^(?:([0-9]{1,9})/([0-9]{1,9})|(" + Notation.NUMBER + "))(?:" + Notation.GAP + "[fF][pP][sS])?$";
 
     private static final Notation NOTATION =
             new Notation("frame rate", ALLOWED, PATTERN, "from 1 to 2000 frames per second");
@@ -32,7 +33,7 @@ public record FrameRate(long numerator, long denominator) implements Comparable<
     /** What is said for a rate, best first. */
     private record Spoken(FrameRate rate, List<String> names) {}
 
-    // A nested holder, since the list cannot be made while this class is still being initialised by its own constructor.
+    // A holder of its own, so that its rates are made when the constants of FrameRate are all in place.
     private static final class WellKnown {
         static final List<Spoken> DECIMALS = List.of(
                 new Spoken(of(15000, 1001), List.of("14.985")),
@@ -48,16 +49,17 @@ public record FrameRate(long numerator, long denominator) implements Comparable<
     }
 
     public FrameRate {
-        NOTATION.check(numerator > 0 && denominator > 0, denominator == 0 ? Double.NaN : (double) numerator / denominator);
+        NOTATION.check(
+                numerator > 0 && denominator > 0, denominator == 0 ? Double.NaN : (double) numerator / denominator);
         long common = BigInteger.valueOf(numerator)
                 .gcd(BigInteger.valueOf(denominator))
                 .longValueExact();
         numerator /= common;
         denominator /= common;
-        boolean inRange = numerator <= MOST_DIGITS
-                && denominator <= MOST_DIGITS
-                && numerator >= denominator
-                && numerator <= 2000 * denominator;
+        if (numerator > MOST_DIGITS || denominator > MOST_DIGITS) {
+            throw NOTATION.wrong(numerator + "/" + denominator, "both parts must have at most nine digits");
+        }
+        boolean inRange = numerator >= denominator && numerator <= 2000 * denominator;
         NOTATION.check(inRange, (double) numerator / denominator);
     }
 
@@ -92,7 +94,9 @@ public record FrameRate(long numerator, long denominator) implements Comparable<
                 return spoken.rate;
             }
         }
-        throw NOTATION.wrong(number, "the nearest well-known rates are " + nearest(value.doubleValue()));
+        throw NOTATION.wrong(
+                number,
+                "the nearest well-known rates are " + nearest(value.doubleValue()) + "; write any other as a fraction");
     }
 
     private static String nearest(double wanted) {

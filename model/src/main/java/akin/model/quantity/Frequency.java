@@ -6,14 +6,14 @@ package akin.model.quantity;
  * @param hertz cycles per second
  */
 public record Frequency(double hertz) {
-    /** How it may be written. */
+    /** How a frequency may be written. */
     public static final String ALLOWED = "a number with its unit (50 Hz, 2 kHz)";
 
     /** The shape of {@link #ALLOWED}. */
     public static final String PATTERN = "^(" + Notation.NUMBER + ")" + Notation.GAP + "(Hz|kHz|MHz)$";
 
-    private static final Notation NOTATION = new Notation("frequency", ALLOWED, PATTERN, "more than 0 Hz and at most 1000 MHz")
-            .bare("write $1 Hz");
+    private static final Notation NOTATION =
+            new Notation("frequency", ALLOWED, PATTERN, "more than 0 Hz and at most 1000 MHz").bare("write $1 Hz");
 
     public Frequency {
         NOTATION.check(hertz > 0 && hertz <= 1e9, hertz);
@@ -26,12 +26,11 @@ public record Frequency(double hertz) {
      */
     public static Frequency parse(String text) {
         return NOTATION.read(text, m -> {
-            String factor =
-                    switch (m.group(2)) {
-                        case "Hz" -> "1";
-                        case "kHz" -> "1000";
-                        default -> "1000000";
-                    };
+            String factor = switch (m.group(2)) {
+                case "Hz" -> "1";
+                case "kHz" -> "1000";
+                default -> "1000000";
+            };
             return new Frequency(Notation.scaled(m.group(1), factor));
         });
     }

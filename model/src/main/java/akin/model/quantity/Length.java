@@ -12,8 +12,9 @@ public record Length(double millimetres) {
     public static final String ALLOWED = "a number with its unit (50 mm, 12 cm, 2.4 m, 1.5 in, 8 ft, 8 ft 2 in)";
 
     /** The shape of {@link #ALLOWED}. */
-    public static final String PATTERN = "^(?:(" + Notation.NUMBER + ")" + Notation.GAP + "ft" + Notation.SPACE + "("
-            + Notation.NUMBER + ")" + Notation.GAP + "in|(" + Notation.NUMBER + ")" + Notation.GAP + "(mm|cm|m|km|in|ft))$";
+    public static final String PATTERN =
+            "^(?:(" + Notation.NUMBER + ")" + Notation.GAP + "ft" + Notation.SPACE + "(" + Notation.NUMBER + ")"
+                    + Notation.GAP + "in|(" + Notation.NUMBER + ")" + Notation.GAP + "(mm|cm|m|km|in|ft))$";
 
     private static final String FOOT = "304.8"; // exact: international yard and pound agreement, 1959
     private static final String INCH = "25.4";
@@ -30,7 +31,13 @@ public record Length(double millimetres) {
 
     /** A length in metres. */
     public static Length ofMetres(double metres) {
-        return new Length(metres * 1000);
+        // By moving the point, so that 1.001 m is 1001 mm and is printed as it was written.
+        return new Length(
+                Double.isFinite(metres)
+                        ? new BigDecimal(Double.toString(metres))
+                                .movePointRight(3)
+                                .doubleValue()
+                        : metres);
     }
 
     /**
@@ -45,15 +52,14 @@ public record Length(double millimetres) {
                 BigDecimal inches = new BigDecimal(m.group(2)).multiply(new BigDecimal(INCH));
                 return new Length(feet.add(inches).doubleValue());
             }
-            String factor =
-                    switch (m.group(4)) {
-                        case "mm" -> "1";
-                        case "cm" -> "10";
-                        case "m" -> "1000";
-                        case "km" -> "1000000";
-                        case "in" -> INCH;
-                        default -> FOOT;
-                    };
+            String factor = switch (m.group(4)) {
+                case "mm" -> "1";
+                case "cm" -> "10";
+                case "m" -> "1000";
+                case "km" -> "1000000";
+                case "in" -> INCH;
+                default -> FOOT;
+            };
             return new Length(Notation.scaled(m.group(3), factor));
         });
     }

@@ -25,8 +25,9 @@ public record Level(double share, Range range) {
     }
 
     /** How a level may be written; per cent without a word means the legal range. */
-    public static final String ALLOWED = "per cent or IRE as on a waveform monitor (41 %, 41 IRE), per cent of all codes"
-            + " (41 % full) or a code (code 420 of 1023)";
+    public static final String ALLOWED =
+            "per cent or IRE as on a waveform monitor (41 %, 41 IRE), per cent of all codes"
+                    + " (41 % full) or a code (code 420 of 1023)";
 
     /** The shape of {@link #ALLOWED}. */
     public static final String PATTERN = "^(?:(" + Notation.SIGNED + ")" + Notation.GAP + "(?:(%" + Notation.SPACE

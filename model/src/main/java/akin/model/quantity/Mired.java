@@ -6,14 +6,14 @@ package akin.model.quantity;
  * @param value micro reciprocal degrees; a positive shift is towards amber
  */
 public record Mired(double value) {
-    /** How it may be written. */
+    /** How a mired value may be written. */
     public static final String ALLOWED = "mireds (5 mired, -134 mired)";
 
     /** The shape of {@link #ALLOWED}. */
     public static final String PATTERN = "^(" + Notation.SIGNED + ")" + Notation.GAP + "(?:mireds|mired)$";
 
-    private static final Notation NOTATION = new Notation("mired value", ALLOWED, PATTERN, "from -1000 mired to 1000 mired")
-            .bare("write $1 mired");
+    private static final Notation NOTATION =
+            new Notation("mired value", ALLOWED, PATTERN, "from -1000 mired to 1000 mired").bare("write $1 mired");
 
     public Mired {
         NOTATION.check(Math.abs(value) <= 1000, value);

@@ -13,7 +13,8 @@ import java.util.Set;
 public record NeutralDensity(double density) {
     /** How a neutral filter may be written. */
     public static final String ALLOWED =
-            "a density with its decimal point (ND 0.6), a customary filter factor (ND4, ND1000), stops (2 stops) or clear";
+            "a density with its decimal point (ND 0.6), a customary filter factor (ND4, ND1000), stops (2 stops) or"
+                    + " clear";
 
     /** The shape of {@link #ALLOWED}. */
     public static final String PATTERN = "^(?:(clear)|[nN][dD]" + Notation.GAP + "(?:([0-9]+\\.[0-9]+)|([0-9]{1,7}))|"

@@ -24,7 +24,7 @@ final class Notation {
     /** Longer texts are refused unread: the smallest positive double written out in full stays below this. */
     private static final int LONGEST = 400;
 
-    private static final Pattern COMMA = Pattern.compile("([0-9]),([0-9]+)");
+    private static final Pattern COMMA = Pattern.compile("[0-9],[0-9]");
     private static final Pattern SEPARATED = Pattern.compile(".*[0-9][,'_’ \\u00A0\\u202F][0-9]{3}(?![0-9]).*");
     private static final Pattern EXPONENT = Pattern.compile(".*[0-9.][eE][+-]?[0-9].*");
     private static final Pattern HEXADECIMAL = Pattern.compile(".*\\b0[xX][0-9a-fA-F].*");

@@ -6,14 +6,14 @@ package akin.model.quantity;
  * @param value per cent
  */
 public record Percent(double value) {
-    /** How it may be written. */
+    /** How a percentage may be written. */
     public static final String ALLOWED = "per cent (5 %)";
 
     /** The shape of {@link #ALLOWED}. */
     public static final String PATTERN = "^(" + Notation.SIGNED + ")" + Notation.GAP + "%$";
 
-    private static final Notation NOTATION = new Notation("percentage", ALLOWED, PATTERN, "from -1000 % to 1000 %")
-            .bare("write $1 %");
+    private static final Notation NOTATION =
+            new Notation("percentage", ALLOWED, PATTERN, "from -1000 % to 1000 %").bare("write $1 %");
 
     public Percent {
         NOTATION.check(Math.abs(value) <= 1000, value);

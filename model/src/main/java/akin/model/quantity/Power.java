@@ -6,14 +6,14 @@ package akin.model.quantity;
  * @param watts watts
  */
 public record Power(double watts) {
-    /** How it may be written. */
+    /** How a power may be written. */
     public static final String ALLOWED = "watts (14 W, 1.2 kW)";
 
     /** The shape of {@link #ALLOWED}. */
     public static final String PATTERN = "^(" + Notation.NUMBER + ")" + Notation.GAP + "(W|kW)$";
 
-    private static final Notation NOTATION = new Notation("power", ALLOWED, PATTERN, "from 0 W to 1000 kW")
-            .bare("write $1 W");
+    private static final Notation NOTATION =
+            new Notation("power", ALLOWED, PATTERN, "from 0 W to 1000 kW").bare("write $1 W");
 
     public Power {
         NOTATION.check(watts >= 0 && watts <= 1e6, watts);
@@ -27,11 +27,10 @@ public record Power(double watts) {
      */
     public static Power parse(String text) {
         return NOTATION.read(text, m -> {
-            String factor =
-                    switch (m.group(2)) {
-                        case "W" -> "1";
-                        default -> "1000";
-                    };
+            String factor = switch (m.group(2)) {
+                case "W" -> "1";
+                default -> "1000";
+            };
             return new Power(Notation.scaled(m.group(1), factor));
         });
     }

@@ -46,10 +46,9 @@ public final class QuantityException extends IllegalArgumentException {
         return hint;
     }
 
+    /** The same complaint about the text that the value came from. */
     QuantityException reading(String text) {
-        QuantityException again = new QuantityException(quantity, text, allowed, hint);
-        again.initCause(getCause());
-        return again;
+        return new QuantityException(quantity, text, allowed, hint);
     }
 
     private static String sentence(String quantity, String read, String allowed, @Nullable String hint) {

@@ -14,8 +14,9 @@ public sealed interface Shutter permits Shutter.Angle, Shutter.Time {
     String ALLOWED = "an angle (180°, 180 deg) or a time (1/50, 1/50 s, 20 ms)";
 
     /** The shape of {@link #ALLOWED}. */
-    String PATTERN = "^(?:(" + Notation.NUMBER + ")" + Notation.GAP + "(?:°|deg)|(" + Notation.NUMBER + ")/("
-            + Notation.NUMBER + ")(?:" + Notation.GAP + "s)?|(" + Notation.NUMBER + ")" + Notation.GAP + "(s|ms|us|µs|μs))$";
+    String PATTERN =
+            "^(?:(" + Notation.NUMBER + ")" + Notation.GAP + "(?:°|deg)|(" + Notation.NUMBER + ")/(" + Notation.NUMBER
+                    + ")(?:" + Notation.GAP + "s)?|(" + Notation.NUMBER + ")" + Notation.GAP + "(s|ms|us|µs|μs))$";
 
     /**
      * Reads {@code 180°}, {@code 180 deg}, {@code 1/50}, {@code 1/50 s}, {@code 0.02 s}, {@code 20 ms}, {@code 500 µs}.
@@ -31,12 +32,11 @@ public sealed interface Shutter permits Shutter.Angle, Shutter.Time {
             if (m.group(2) != null) {
                 return new Time(ShutterNotation.exact(m.group(2)).divide(ShutterNotation.divisor(m.group(3), text)));
             }
-            long perSecond =
-                    switch (m.group(5)) {
-                        case "s" -> 1;
-                        case "ms" -> 1_000;
-                        default -> 1_000_000;
-                    };
+            long perSecond = switch (m.group(5)) {
+                case "s" -> 1;
+                case "ms" -> 1_000;
+                default -> 1_000_000;
+            };
             return new Time(ShutterNotation.exact(m.group(4)).divide(perSecond));
         });
     }
@@ -93,7 +93,8 @@ public sealed interface Shutter permits Shutter.Angle, Shutter.Time {
                     && seconds.compareTo(BigFraction.of(10)) <= 0
                     && seconds.getDenominator().bitLength() <= ShutterNotation.MOST_BITS;
             ShutterNotation.TIME.check(inRange, seconds.doubleValue());
-            seconds = BigFraction.of(seconds.getNumerator().abs(), seconds.getDenominator().abs());
+            seconds = BigFraction.of(
+                    seconds.getNumerator().abs(), seconds.getDenominator().abs());
         }
 
         @Override

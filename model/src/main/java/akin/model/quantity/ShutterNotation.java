@@ -10,8 +10,8 @@ final class ShutterNotation {
     static final int MOST_DECIMALS = 300;
     static final int MOST_BITS = 300;
 
-    static final Notation SHUTTER =
-            notation("more than 0° and at most 360°, or more than 0 s and at most 10 s").bare("an angle $1° or a time 1/$1?");
+    static final Notation SHUTTER = notation("more than 0° and at most 360°, or more than 0 s and at most 10 s")
+            .bare("an angle $1° or a time 1/$1?");
     static final Notation ANGLE = notation("more than 0° and at most 360°");
     static final Notation TIME = notation("more than 0 s and at most 10 s");
 

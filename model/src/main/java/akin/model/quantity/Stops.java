@@ -12,7 +12,8 @@ public record Stops(double value) {
     /** The shape of {@link #ALLOWED}. */
     public static final String PATTERN = "^([+-]?)" + StopCount.COUNT + Notation.GAP + "stops?$";
 
-    private static final Notation NOTATION = new Notation("difference in stops", ALLOWED, PATTERN, "from -100 to 100 stops")
+    private static final Notation NOTATION = new Notation(
+                    "difference in stops", ALLOWED, PATTERN, "from -100 to 100 stops")
             .hint("(" + Notation.SIGNED + "|[+-]?[0-9]+/[0-9]+)", "write $1 stop");
 
     public Stops {

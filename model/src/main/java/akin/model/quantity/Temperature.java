@@ -6,7 +6,7 @@ package akin.model.quantity;
  * @param celsius degrees Celsius
  */
 public record Temperature(double celsius) {
-    /** How it may be written. */
+    /** How a temperature may be written. */
     public static final String ALLOWED = "degrees Celsius (35 °C)";
 
     /** The shape of {@link #ALLOWED}. */

@@ -6,14 +6,14 @@ package akin.model.quantity;
  * @param milliseconds milliseconds
  */
 public record Timespan(double milliseconds) {
-    /** How it may be written. */
+    /** How a time may be written. */
     public static final String ALLOWED = "a number with its unit (16.2 ms, 250 µs, 1.5 s, 40 min, 2 h)";
 
     /** The shape of {@link #ALLOWED}. */
     public static final String PATTERN = "^(" + Notation.NUMBER + ")" + Notation.GAP + "(us|µs|μs|ms|s|min|h)$";
 
-    private static final Notation NOTATION = new Notation("time", ALLOWED, PATTERN, "from 0 s to 10000 h")
-            .bare("write $1 ms or $1 s");
+    private static final Notation NOTATION =
+            new Notation("time", ALLOWED, PATTERN, "from 0 s to 10000 h").bare("write $1 ms or $1 s");
 
     public Timespan {
         NOTATION.check(milliseconds >= 0 && milliseconds <= 3.6e10, milliseconds);
@@ -27,14 +27,13 @@ public record Timespan(double milliseconds) {
      */
     public static Timespan parse(String text) {
         return NOTATION.read(text, m -> {
-            String factor =
-                    switch (m.group(2)) {
-                        case "us", "µs", "μs" -> "0.001";
-                        case "ms" -> "1";
-                        case "s" -> "1000";
-                        case "min" -> "60000";
-                        default -> "3600000";
-                    };
+            String factor = switch (m.group(2)) {
+                case "us", "µs", "μs" -> "0.001";
+                case "ms" -> "1";
+                case "s" -> "1000";
+                case "min" -> "60000";
+                default -> "3600000";
+            };
             return new Timespan(Notation.scaled(m.group(1), factor));
         });
     }

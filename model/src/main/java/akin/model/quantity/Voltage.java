@@ -6,14 +6,14 @@ package akin.model.quantity;
  * @param volts volts
  */
 public record Voltage(double volts) {
-    /** How it may be written. */
+    /** How a voltage may be written. */
     public static final String ALLOWED = "volts (14.4 V)";
 
     /** The shape of {@link #ALLOWED}. */
     public static final String PATTERN = "^(" + Notation.NUMBER + ")" + Notation.GAP + "V$";
 
-    private static final Notation NOTATION = new Notation("voltage", ALLOWED, PATTERN, "from 0 V to 1000 V")
-            .bare("write $1 V");
+    private static final Notation NOTATION =
+            new Notation("voltage", ALLOWED, PATTERN, "from 0 V to 1000 V").bare("write $1 V");
 
     public Voltage {
         NOTATION.check(volts >= 0 && volts <= 1000, volts);
