@@ -34,7 +34,7 @@ class NotationTest {
         Matcher brackets = Pattern.compile("\\(([^)]*)\\)").matcher(subject.allowed());
         int examples = 0;
         while (brackets.find()) {
-            for (String example : brackets.group(1).split(", ")) {
+            for (String example : brackets.group(1).split(", ", -1)) {
                 assertThat(subject.parse().apply(example)).as(example).isNotNull();
                 assertThat(example).matches(subject.pattern());
                 examples++;
