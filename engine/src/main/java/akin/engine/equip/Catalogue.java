@@ -1,0 +1,147 @@
+package akin.engine.equip;
+
+import akin.engine.read.BadInput;
+import akin.engine.read.Binder;
+import akin.engine.read.Document;
+import akin.engine.read.GearSheet;
+import akin.engine.read.YamlReader;
+import akin.model.gear.Adapter;
+import akin.model.gear.Body;
+import akin.model.gear.Lens;
+import akin.model.gear.Mount;
+import akin.model.gear.Recorder;
+import akin.model.tone.Encoding;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+
+/**
+ * The gear, encodings and tolerance profiles that words in a rig file are looked up in. Built-in entries are read one by
+ * one when asked for, so that a rig of two units does not pay for the whole catalogue.
+ */
+public final class Catalogue {
+
+    private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+    private static final String GEAR = "gear/";
+
+    private final Binder binder;
+    private final SharedData data;
+    private final List<GearSheet> own;
+
+    private Catalogue(Binder binder, SharedData data, List<GearSheet> own) {
+        this.binder = binder;
+        this.data = data;
+        this.own = List.copyOf(own);
+    }
+
+    /** The catalogue that comes with Akin. */
+    public static Catalogue builtIn(Binder binder) {
+        return new Catalogue(binder, new SharedData(), List.of());
+    }
+
+    /** This catalogue, with gear that a rig file brings itself in front. */
+    public Catalogue with(GearSheet gear) {
+        List<GearSheet> more = new java.util.ArrayList<>();
+        more.add(gear);
+        more.addAll(own);
+        return new Catalogue(binder, data, more);
+    }
+
+    /** The body of this id. */
+    public Optional<Body> body(String id) {
+        return gear("bodies", id, GearSheet::bodies);
+    }
+
+    /** The lens of this id. */
+    public Optional<Lens> lens(String id) {
+        return gear("lenses", id, GearSheet::lenses);
+    }
+
+    /** The recorder of this id. */
+    public Optional<Recorder> recorder(String id) {
+        return gear("recorders", id, GearSheet::recorders);
+    }
+
+    /** The adapter of this id. */
+    public Optional<Adapter> adapter(String id) {
+        return gear("adapters", id, GearSheet::adapters);
+    }
+
+    /** Every mount, by id. */
+    public Map<String, Mount> mounts() {
+        Map<String, Mount> all = new java.util.HashMap<>();
+        data.text("gear/mounts.yaml")
+                .ifPresent(text -> all.putAll(sheet("gear/mounts.yaml", text).mounts()));
+        for (int i = own.size() - 1; i >= 0; i--) {
+            all.putAll(own.get(i).mounts());
+        }
+        return all;
+    }
+
+    /** The encoding of this id. */
+    public Optional<Encoding> encoding(String id) {
+        return read("encodings", id).map(document -> Encodings.bind(binder, document, id));
+    }
+
+    /** The tolerance profile of this name. */
+    public Optional<Document> tolerances(String profile) {
+        return read("tolerances", profile);
+    }
+
+    /** The ids there are of a kind of gear ({@code bodies}, {@code lenses} ...), or of {@code encodings}, sorted. */
+    public List<String> ids(String kind) {
+        TreeSet<String> ids = new TreeSet<>(
+                data.names(kind.equals("encodings") || kind.equals("tolerances") ? kind : GEAR + kind));
+        for (GearSheet sheet : own) {
+            switch (kind) {
+                case "bodies" -> ids.addAll(sheet.bodies().keySet());
+                case "lenses" -> ids.addAll(sheet.lenses().keySet());
+                case "recorders" -> ids.addAll(sheet.recorders().keySet());
+                case "adapters" -> ids.addAll(sheet.adapters().keySet());
+                default -> {}
+            }
+        }
+        return List.copyOf(ids);
+    }
+
+    private <T> Optional<T> gear(String kind, String id, Function<GearSheet, Map<String, T>> ofKind) {
+        for (GearSheet sheet : own) {
+            T found = ofKind.apply(sheet).get(id);
+            if (found != null) {
+                return Optional.of(found);
+            }
+        }
+        if (!ID.matcher(id).matches()) {
+            return Optional.empty();
+        }
+        String name = GEAR + kind + "/" + id + ".yaml";
+        return data.text(name).map(text -> {
+            T found = ofKind.apply(sheet(name, text)).get(id);
+            if (found == null) {
+                throw new BadInput(name, "the file's name says " + id + ", but nothing in it is called that");
+            }
+            return found;
+        });
+    }
+
+    private GearSheet sheet(String name, String text) {
+        Document document = YamlReader.read(name, text);
+        GearSheet sheet = binder.bind(document, GearSheet.class);
+        Integer version = sheet.akinGear();
+        if (version == null || version != GearSheet.VERSION) {
+            throw document.error("akin-gear", "a gear file starts with akin-gear: " + GearSheet.VERSION);
+        }
+        return sheet;
+    }
+
+    private Optional<Document> read(String folder, String id) {
+        if (!ID.matcher(id).matches()) {
+            return Optional.empty();
+        }
+        String name = folder + "/" + id + ".yaml";
+        return data.text(name).map(text -> YamlReader.read(name, text));
+    }
+}

@@ -1,0 +1,313 @@
+package akin.engine.equip;
+
+import akin.engine.read.BadInput;
+import akin.engine.read.Binder;
+import akin.engine.read.Choice;
+import akin.engine.read.Document;
+import akin.engine.read.RigSheet;
+import akin.engine.read.Say;
+import akin.model.gear.Adapter;
+import akin.model.gear.Body;
+import akin.model.gear.Codec;
+import akin.model.gear.Lens;
+import akin.model.gear.Mode;
+import akin.model.gear.Output;
+import akin.model.gear.Profile;
+import akin.model.gear.Recorder;
+import akin.model.quantity.Aperture;
+import akin.model.quantity.ColourTemperature;
+import akin.model.quantity.Iso;
+import akin.model.quantity.Length;
+import akin.model.quantity.Shutter;
+import akin.model.rig.Delivery;
+import akin.model.rig.FittedLens;
+import akin.model.rig.Kit;
+import akin.model.rig.Match;
+import akin.model.rig.Production;
+import akin.model.rig.Recording;
+import akin.model.rig.Rig;
+import akin.model.rig.Scene;
+import akin.model.rig.Setting;
+import akin.model.rig.Unit;
+import akin.model.tone.Encoding;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** Looks up every word of a rig sheet. A word that nothing answers to is bad input, at its place. */
+public final class Equipper {
+
+    private static final String DEFAULT_TOLERANCE = "intercut";
+
+    private final Document document;
+    private final RigSheet sheet;
+    private final Catalogue catalogue;
+
+    private Equipper(Document document, RigSheet sheet, Catalogue catalogue) {
+        this.document = document;
+        this.sheet = sheet;
+        this.catalogue = sheet.gear() == null ? catalogue : catalogue.with(sheet.gear());
+    }
+
+    /**
+     * Reads a rig document and equips it.
+     *
+     * @param tolerance tolerance profile to use instead of the rig file's own, or null
+     * @throws BadInput at the first word that cannot be looked up
+     */
+    public static Rig equip(Document document, Binder binder, Catalogue catalogue, @Nullable String tolerance) {
+        Equipper.requireVersion(document);
+        RigSheet sheet = binder.bind(document, RigSheet.class);
+        return new Equipper(document, sheet, catalogue).rig(tolerance);
+    }
+
+    /** The version comes first: every other complaint about a file of another version would mislead. */
+    private static void requireVersion(Document document) {
+        String found = document.at("akin")
+                .map(node -> node instanceof akin.engine.read.Node.Scalar s ? s.text() : "a list or mapping")
+                .orElseThrow(() -> new BadInput(
+                        document.file(),
+                        document.root().place(),
+                        "the key 'akin' is missing; a rig file starts with akin: " + RigSheet.VERSION));
+        if (!found.equals(String.valueOf(RigSheet.VERSION))) {
+            throw document.error(
+                    "akin", "read " + Say.quote(found) + "; this program reads rig files of version " + RigSheet.VERSION);
+        }
+    }
+
+    private Rig rig(@Nullable String tolerance) {
+        Collection<String> names = sheet.units().keySet();
+        if (names.size() < 2) {
+            throw new BadInput(
+                    document.file(),
+                    document.keyOf("units").orElseGet(() -> document.placeOf("units")),
+                    "a pairing needs at least two units; read " + (names.isEmpty() ? "none" : "one, " + Say.list(names)));
+        }
+        for (String name : names) {
+            if (!name.matches("[A-Za-z0-9][A-Za-z0-9_-]{0,30}")) {
+                throw document.error(
+                        "units", "the unit name " + Say.quote(name) + " is not a letter or a short word such as A or crash");
+            }
+        }
+        String hero = sheet.match().hero();
+        if (!names.contains(hero)) {
+            throw document.error(
+                    "match.hero",
+                    "the hero " + Say.quote(hero) + " is not one of the units: " + Say.list(names) + "."
+                            + Say.nearest(hero, names));
+        }
+        Match match = new Match(
+                hero,
+                ToleranceReader.read(
+                        document,
+                        catalogue,
+                        tolerance != null
+                                ? tolerance
+                                : Optional.ofNullable(sheet.match().tolerance()).orElse(DEFAULT_TOLERANCE),
+                        tolerance == null ? "match.tolerance" : "",
+                        sheet.tolerances()),
+                Optional.ofNullable(sheet.match().view()).orElse(Match.ViewAxis.HORIZONTAL));
+        List<Unit> units = new ArrayList<>();
+        sheet.units().forEach((name, unit) -> units.add(unit(name, unit, name.equals(hero))));
+        return new Rig(production(), match, scenes(names), kit(), catalogue.mounts(), units);
+    }
+
+    private Production production() {
+        RigSheet.ProductionSheet p = sheet.production();
+        RigSheet.DeliverySheet d = p.delivery();
+        if (d != null && d.encoding() != null) {
+            found(d.encoding(), "production.delivery.encoding", "encoding", catalogue::encoding, () ->
+                    catalogue.ids("encodings"));
+        }
+        return new Production(
+                p.name(), p.rate(), p.mains(), d == null ? null : new Delivery(d.picture(), d.rate(), d.encoding()));
+    }
+
+    private List<Scene> scenes(Collection<String> unitNames) {
+        List<Scene> scenes = new ArrayList<>();
+        List<RigSheet.SceneSheet> sheets = sheet.scenes() == null ? List.of() : sheet.scenes();
+        for (RigSheet.SceneSheet s : sheets) {
+            int index = scenes.size();
+            List<String> shooting = s.units() == null ? List.of() : s.units();
+            for (int i = 0; i < shooting.size(); i++) {
+                if (!unitNames.contains(shooting.get(i))) {
+                    throw document.error(
+                            "scenes." + index + ".units." + i,
+                            "read " + Say.quote(shooting.get(i)) + "; the units are " + Say.list(unitNames));
+                }
+            }
+            scenes.add(new Scene(index, s.name(), s.subjectDistance(), s.lights(), s.pan(), s.mains(), shooting));
+        }
+        return scenes;
+    }
+
+    private Kit kit() {
+        RigSheet.KitSheet k = sheet.kit();
+        if (k == null) {
+            return new Kit(null, null, null);
+        }
+        return new Kit(
+                k.filters(),
+                all(k.lenses(), "kit.lenses", "lens", catalogue::lens, "lenses"),
+                all(k.adapters(), "kit.adapters", "adapter", catalogue::adapter, "adapters"));
+    }
+
+    private <T> @Nullable List<T> all(
+            @Nullable List<String> ids, String path, String what, Function<String, Optional<T>> in, String kind) {
+        if (ids == null) {
+            return null;
+        }
+        List<T> found = new ArrayList<>();
+        for (String id : ids) {
+            found.add(found(id, path + "." + found.size(), what, in, () -> catalogue.ids(kind)));
+        }
+        return found;
+    }
+
+    private Unit unit(String name, RigSheet.UnitSheet u, boolean hero) {
+        String path = "units." + name + ".";
+        Body body = found(u.body(), path + "body", "body", catalogue::body, () -> catalogue.ids("bodies"));
+        Mode mode = one(u.mode(), path + "mode", "mode of " + body.called(), body.modes());
+        List<String> profilesOfMode = mode.profiles();
+        Profile profile = u.profile() == null
+                ? null
+                : one(u.profile(), path + "profile", "profile of " + body.called(), body.profiles());
+        if (profile != null && profilesOfMode != null && !profilesOfMode.contains(profile.id())) {
+            throw document.error(
+                    path + "profile",
+                    body.called() + " does not offer the profile " + Say.quote(profile.id()) + " in the mode "
+                            + Say.quote(mode.id()) + "; it offers " + Say.list(profilesOfMode));
+        }
+        Recording recording = recording(path, body, mode, u);
+        Output output = recording.output();
+        String encodingId = output != null && output.encoding() != null
+                ? output.encoding()
+                : profile == null ? null : profile.encoding();
+        String gamut = output != null && output.gamut() != null ? output.gamut() : profile == null ? null : profile.gamut();
+        Encoding encoding = encodingId == null
+                ? null
+                : found(encodingId, path + "profile", "encoding", catalogue::encoding, () ->
+                        catalogue.ids("encodings"));
+        Set<Setting> automatic = EnumSet.noneOf(Setting.class);
+        Shutter shutter = given(u.shutter(), Setting.SHUTTER, automatic);
+        Iso iso = given(u.iso(), Setting.ISO, automatic);
+        ColourTemperature white = given(u.white(), Setting.WHITE, automatic);
+        FittedLens lens = u.lens() == null ? null : lens(path + "lens.", u.lens(), automatic);
+        return new Unit(
+                name,
+                hero,
+                body,
+                mode,
+                profile,
+                encoding,
+                gamut,
+                u.rate() == null ? sheet.production().rate() : u.rate(),
+                shutter,
+                iso,
+                lens,
+                u.filters() == null ? null : List.copyOf(u.filters()),
+                white,
+                u.tint(),
+                u.stabilisation(),
+                recording,
+                java.util.Collections.unmodifiableSet(automatic),
+                Map.copyOf(u.intent()));
+    }
+
+    private static <T> @Nullable T given(@Nullable Choice<T> choice, Setting setting, Set<Setting> automatic) {
+        if (choice == null) {
+            return null;
+        }
+        if (choice.automatic()) {
+            automatic.add(setting);
+        }
+        return choice.value();
+    }
+
+    private FittedLens lens(String path, RigSheet.LensSheet l, Set<Setting> automatic) {
+        Lens lens = found(l.use(), path + "use", "lens", catalogue::lens, () -> catalogue.ids("lenses"));
+        Length focal = l.focal();
+        Length shortest = lens.focal();
+        Length longest = lens.focalTo() == null ? shortest : lens.focalTo();
+        if (focal == null && lens.prime()) {
+            focal = shortest;
+        } else if (focal != null
+                && shortest != null
+                && longest != null
+                && (focal.millimetres() < shortest.millimetres() || focal.millimetres() > longest.millimetres())) {
+            throw document.error(
+                    path + "focal",
+                    "read " + focal + "; " + lens.called()
+                            + (lens.prime() ? " is a prime of " + shortest : " covers " + shortest + " to " + longest));
+        }
+        Aperture stop = given(l.stop(), Setting.STOP, automatic);
+        Adapter adapter = l.adapter() == null
+                ? null
+                : found(l.adapter(), path + "adapter", "adapter", catalogue::adapter, () -> catalogue.ids("adapters"));
+        return new FittedLens(lens, focal, stop, adapter);
+    }
+
+    private Recording recording(String path, Body body, Mode mode, RigSheet.UnitSheet u) {
+        RigSheet.RecorderSheet r = u.recorder();
+        if (r == null) {
+            Codec codec = u.codec() == null
+                    ? null
+                    : one(u.codec(), path + "codec", "codec of " + body.called(), body.codecs());
+            offered(codec == null ? null : codec.id(), mode.codecs(), path + "codec", body, mode);
+            return new Recording(null, null, codec, null);
+        }
+        if (u.codec() != null) {
+            throw document.error(
+                    path + "codec", "this unit records outside; its codec stands under recorder: {use, output, codec}");
+        }
+        Recorder recorder =
+                found(r.use(), path + "recorder.use", "recorder", catalogue::recorder, () -> catalogue.ids("recorders"));
+        Output output = r.output() == null
+                ? null
+                : one(r.output(), path + "recorder.output", "output of " + body.called(), body.outputs());
+        offered(output == null ? null : output.id(), mode.outputs(), path + "recorder.output", body, mode);
+        Codec codec = r.codec() == null
+                ? null
+                : one(r.codec(), path + "recorder.codec", "codec of " + recorder.called(), recorder.codecs());
+        return new Recording(recorder, output, codec, r.reads() == null ? recorder.reads() : r.reads());
+    }
+
+    private void offered(@Nullable String id, @Nullable List<String> offered, String path, Body body, Mode mode) {
+        if (id != null && offered != null && !offered.contains(id)) {
+            throw document.error(
+                    path,
+                    body.called() + " does not offer " + Say.quote(id) + " in the mode " + Say.quote(mode.id())
+                            + "; it offers " + (offered.isEmpty() ? "none" : Say.list(offered)));
+        }
+    }
+
+    private <T> T one(String id, String path, String what, Map<String, T> in) {
+        T found = in.get(id);
+        if (found == null) {
+            throw unknown(id, path, what, in.keySet());
+        }
+        return found;
+    }
+
+    private <T> T found(
+            String id,
+            String path,
+            String what,
+            Function<String, Optional<T>> in,
+            java.util.function.Supplier<List<String>> words) {
+        return in.apply(id).orElseThrow(() -> unknown(id, path, what, words.get()));
+    }
+
+    private BadInput unknown(String id, String path, String what, Collection<String> words) {
+        return document.error(
+                path,
+                "no " + what + " is called " + Say.quote(id) + "." + Say.nearest(id, words) + " Allowed: "
+                        + Say.list(words));
+    }
+}

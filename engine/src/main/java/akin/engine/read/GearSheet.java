@@ -1,0 +1,30 @@
+package akin.engine.read;
+
+import akin.model.gear.Adapter;
+import akin.model.gear.Body;
+import akin.model.gear.Lens;
+import akin.model.gear.Mount;
+import akin.model.gear.Recorder;
+import akin.model.gear.SensorFormat;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Gear by kind and id, as a gear file or a rig file's own {@code gear:} section gives it.
+ *
+ * @param akinGear version of the gear file format; a file must say it, a section of a rig file need not
+ * @param source where the facts of the whole file come from
+ */
+public record GearSheet(
+        @Nullable Integer akinGear,
+        @Nullable String source,
+        Map<String, Body> bodies,
+        Map<String, Lens> lenses,
+        Map<String, Recorder> recorders,
+        Map<String, Adapter> adapters,
+        Map<String, Mount> mounts,
+        Map<String, SensorFormat> formats) {
+
+    /** The format version that this program reads. */
+    public static final int VERSION = 1;
+}

@@ -1,0 +1,33 @@
+package akin.engine.read;
+
+import java.util.List;
+import java.util.Map;
+
+/** A value of a YAML document with its place. */
+public sealed interface Node {
+
+    /** Where it stands. */
+    Place place();
+
+    /**
+     * A single value.
+     *
+     * @param text what it says, without quotes
+     * @param plain true when it was written without quotes
+     */
+    record Scalar(String text, boolean plain, Place place) implements Node {}
+
+    /** A list. */
+    record Items(List<Node> items, boolean flow, Place place) implements Node {}
+
+    /** A mapping; its order is the order of the file. */
+    record Fields(Map<String, Field> fields, boolean flow, Place place) implements Node {}
+
+    /**
+     * One entry of a mapping.
+     *
+     * @param key where the key stands
+     * @param value what it holds
+     */
+    record Field(Place key, Node value) {}
+}

@@ -1,0 +1,105 @@
+package akin.engine.read;
+
+import akin.model.gear.SignalRange;
+import akin.model.gear.Stabilisation;
+import akin.model.quantity.AngularSpeed;
+import akin.model.quantity.Aperture;
+import akin.model.quantity.ColourTemperature;
+import akin.model.quantity.FrameRate;
+import akin.model.quantity.Frequency;
+import akin.model.quantity.Iso;
+import akin.model.quantity.Length;
+import akin.model.quantity.NeutralDensity;
+import akin.model.quantity.PictureSize;
+import akin.model.quantity.Shutter;
+import akin.model.quantity.Tint;
+import akin.model.rig.LightKind;
+import akin.model.rig.Match;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A rig file as it is written: words not yet looked up in the catalogue.
+ *
+ * @param akin version of the format
+ * @param production what the whole production has agreed
+ * @param match which unit is the hero, and how close the match has to be
+ * @param tolerances limits that this production sets otherwise than its profile, by key
+ * @param scenes scenes, as far as they bear on matching
+ * @param kit what is on the van
+ * @param gear gear that only this rig file knows
+ * @param units the cameras as they will stand on set, by name
+ */
+public record RigSheet(
+        @JsonProperty(required = true) Integer akin,
+        @JsonProperty(required = true) ProductionSheet production,
+        @JsonProperty(required = true) MatchSheet match,
+        Map<String, String> tolerances,
+        @Nullable List<SceneSheet> scenes,
+        @Nullable KitSheet kit,
+        @Nullable GearSheet gear,
+        @JsonProperty(required = true) Map<String, UnitSheet> units) {
+
+    /** The format version that this program reads. */
+    public static final int VERSION = 1;
+
+    /** What the whole production has agreed. */
+    public record ProductionSheet(
+            @JsonProperty(required = true) String name,
+            @JsonProperty(required = true) FrameRate rate,
+            @Nullable Frequency mains,
+            @Nullable DeliverySheet delivery) {}
+
+    /** What the production is delivered as. */
+    public record DeliverySheet(@Nullable PictureSize picture, @Nullable FrameRate rate, @Nullable String encoding) {}
+
+    /** Which unit is the hero, and how close the match has to be. */
+    public record MatchSheet(
+            @JsonProperty(required = true) String hero, @Nullable String tolerance, Match.@Nullable ViewAxis view) {}
+
+    /** A scene. */
+    public record SceneSheet(
+            @JsonProperty(required = true) String name,
+            @Nullable Length subjectDistance,
+            @Nullable List<LightKind> lights,
+            @Nullable AngularSpeed pan,
+            @Nullable Frequency mains,
+            @Nullable List<String> units) {}
+
+    /** What is on the van. */
+    public record KitSheet(
+            @Nullable List<NeutralDensity> filters, @Nullable List<String> lenses, @Nullable List<String> adapters) {}
+
+    /** A camera as it will stand on set. */
+    public record UnitSheet(
+            @JsonProperty(required = true) String body,
+            @JsonProperty(required = true) String mode,
+            @Nullable FrameRate rate,
+            @Nullable String profile,
+            @Nullable LensSheet lens,
+            @Nullable Choice<Shutter> shutter,
+            @Nullable Choice<Iso> iso,
+            @Nullable List<NeutralDensity> filters,
+            @Nullable Choice<ColourTemperature> white,
+            @Nullable Tint tint,
+            @Nullable Stabilisation stabilisation,
+            @Nullable RecorderSheet recorder,
+            @Nullable String codec,
+            Map<String, String> intent) {}
+
+    /** A lens on a unit. */
+    public record LensSheet(
+            @JsonProperty(required = true) String use,
+            @Nullable Length focal,
+            @Nullable Choice<Aperture> stop,
+            @Nullable String adapter) {}
+
+    /** An external recorder on a unit. */
+    public record RecorderSheet(
+            @JsonProperty(required = true) String use,
+            @Nullable String output,
+            @Nullable String codec,
+            @Nullable SignalRange reads) {}
+}

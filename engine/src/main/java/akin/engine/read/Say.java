@@ -1,0 +1,61 @@
+package akin.engine.read;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import org.apache.commons.text.similarity.LevenshteinDistance;
+
+/** How error messages quote what was read and suggest what may have been meant. */
+public final class Say {
+
+    private static final int LONGEST_QUOTE = 60;
+    private static final LevenshteinDistance DISTANCE = LevenshteinDistance.getDefaultInstance();
+
+    private Say() {}
+
+    /** The text between quotation marks, shortened, with control characters made visible. */
+    public static String quote(String text) {
+        return "'" + clean(text) + "'";
+    }
+
+    /** The text shortened, with control characters made visible. */
+    public static String clean(String text) {
+        StringBuilder out = new StringBuilder();
+        text.codePoints().limit(LONGEST_QUOTE).forEach(c -> {
+            if (c == '\n') {
+                out.append("\\n");
+            } else if (c == '\t') {
+                out.append("\\t");
+            } else if (Character.isISOControl(c) || Character.getType(c) == Character.FORMAT) {
+                out.append(String.format(Locale.ROOT, "\\u%04X", c));
+            } else {
+                out.appendCodePoint(c);
+            }
+        });
+        if (text.codePointCount(0, text.length()) > LONGEST_QUOTE) {
+            out.append('…');
+        }
+        return out.toString();
+    }
+
+    /** " Did you mean 'x'?" when one of the words is near to what was read; otherwise nothing. */
+    public static String nearest(String read, Collection<String> words) {
+        String best = "";
+        int distance = Integer.MAX_VALUE;
+        for (String word : words) {
+            int d = DISTANCE.apply(clean(read).toLowerCase(Locale.ROOT), word.toLowerCase(Locale.ROOT));
+            if (d < distance) {
+                distance = d;
+                best = word;
+            }
+        }
+        int most = Math.max(1, Math.min(read.length(), best.length()) / 2);
+        return distance <= most ? " Did you mean " + quote(best) + "?" : "";
+    }
+
+    /** The words with commas, at most a dozen. */
+    public static String list(Collection<String> words) {
+        List<String> shown = words.stream().limit(12).map(Say::clean).toList();
+        return String.join(", ", shown) + (words.size() > shown.size() ? ", …" : "");
+    }
+}

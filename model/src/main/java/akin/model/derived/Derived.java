@@ -1,0 +1,17 @@
+package akin.model.derived;
+
+import java.util.Locale;
+
+/** A fact that follows from one unit's settings and gear. Its name is what a rule page lists under {@code needs}. */
+public interface Derived {
+
+    /** Name of the unit that the fact belongs to. */
+    String unit();
+
+    /** The kebab-case name of a kind of derived fact: {@code ExposureTime} is {@code exposure-time}. */
+    static String nameOf(Class<?> kind) {
+        return kind.getSimpleName()
+                .replaceAll("(?<=[a-z0-9])(?=[A-Z])", "-")
+                .toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,57 @@
+package akin.model.derived;
+
+import akin.model.finding.Missing;
+import akin.model.finding.WhereFound;
+import akin.model.rig.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Gathers the inputs of one derived fact and says which are not known. Either all are, and the fact is made, or one
+ * {@link Missing} is recorded for each that is not.
+ */
+final class Inputs {
+
+    private final String fact;
+    private final Unit unit;
+    private final List<Missing> missing = new ArrayList<>();
+
+    private Inputs(String fact, Unit unit) {
+        this.fact = fact;
+        this.unit = unit;
+    }
+
+    static Inputs of(Class<? extends Derived> fact, Unit unit) {
+        return new Inputs(Derived.nameOf(fact), unit);
+    }
+
+    /** A setting of the unit in the rig file, by the key under the unit, such as {@code lens.focal}. */
+    Inputs setting(String key, @Nullable Object value) {
+        return input(unit.path(key), WhereFound.PLAN, value);
+    }
+
+    /** A fact of the unit's body. */
+    Inputs body(String key, WhereFound where, @Nullable Object value) {
+        return input(unit.body().path(key), where, value);
+    }
+
+    /** A fact of the mode that the body is in. */
+    Inputs mode(String key, WhereFound where, @Nullable Object value) {
+        return input(unit.body().path("modes." + unit.mode().id() + "." + key), where, value);
+    }
+
+    /** Any other input by its whole path. */
+    Inputs input(String path, WhereFound where, @Nullable Object value) {
+        if (value == null) {
+            missing.add(new Missing(fact, unit.name(), path, where));
+        }
+        return this;
+    }
+
+    /** The fact, if every input is known; otherwise what is missing. */
+    List<Object> derive(Supplier<? extends Derived> make) {
+        return missing.isEmpty() ? List.of(make.get()) : List.copyOf(missing);
+    }
+}

@@ -1,0 +1,36 @@
+package akin.model.gear;
+
+import akin.model.quantity.FrameRate;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An external recorder.
+ *
+ * @param id the word a rig file uses for it
+ * @param codecs what it writes, by id
+ * @param rates the rates it takes; null when not known
+ * @param reads the range of codes it takes the signal to be in; null when it can be set to either
+ * @param aids the exposure aids it shows, most exact first
+ */
+public record Recorder(
+        String id,
+        @Nullable String name,
+        @Nullable String maker,
+        Map<String, Codec> codecs,
+        @Nullable List<FrameRate> rates,
+        @Nullable SignalRange reads,
+        @Nullable List<Aid> aids,
+        @Nullable String source) {
+
+    /** The dotted path of one of its facts. */
+    public String path(String key) {
+        return "gear.recorders." + id + "." + key;
+    }
+
+    /** The name people call it by: its name, or its id where none is given. */
+    public String called() {
+        return name == null ? id : name;
+    }
+}

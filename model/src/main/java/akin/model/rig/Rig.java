@@ -1,0 +1,37 @@
+package akin.model.rig;
+
+import akin.model.gear.Mount;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A planned production with everything looked up: what the rules are given.
+ *
+ * @param production what the production has agreed
+ * @param match what the units are matched to
+ * @param scenes its scenes, in the order of the rig file
+ * @param kit what is on the van
+ * @param mounts the mounts of the catalogue, by id
+ * @param units its units, in the order of the rig file; the hero is one of them
+ */
+public record Rig(
+        Production production, Match match, List<Scene> scenes, Kit kit, Map<String, Mount> mounts, List<Unit> units) {
+
+    /** Copies the lists; the hero must be a unit and there must be another one. */
+    public Rig {
+        scenes = List.copyOf(scenes);
+        units = List.copyOf(units);
+        mounts = Map.copyOf(mounts);
+        if (units.size() < 2 || units.stream().filter(Unit::hero).count() != 1) {
+            throw new IllegalArgumentException("a rig has one hero and at least one other unit");
+        }
+    }
+
+    /** The hero with each of the others, in the order of the rig file. */
+    public List<Pairing> pairings() {
+        return units.stream()
+                .filter(unit -> !unit.hero())
+                .map(unit -> new Pairing(match.hero(), unit.name()))
+                .toList();
+    }
+}

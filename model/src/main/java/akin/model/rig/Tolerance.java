@@ -1,0 +1,57 @@
+package akin.model.rig;
+
+/** The limits that rules read. Rules carry no numbers of their own; a tolerance profile gives every one of these. */
+public enum Tolerance {
+    /** Exposure times apart, in per cent of the shorter. */
+    BLUR("blur", "%"),
+    /** Horizontal image widths at the subject apart. */
+    VIEW("view", "%"),
+    /** Entrance pupils apart, 2 log2 of their ratio. */
+    DEPTH("depth", "stops"),
+    /** Light recorded apart. */
+    EXPOSURE("exposure", "stops"),
+    /** Stops over middle grey apart. */
+    HEADROOM("headroom", "stops"),
+    /** White balances apart. */
+    WHITE("white", "mired"),
+    /** Rolling-shutter read-out times apart. */
+    READOUT("readout", "ms"),
+    /** Picture shapes apart, as the part of the width or height lost to the common extraction. */
+    SHAPE("shape", "%"),
+    /** Smallest shutter angle that needs no reason. */
+    HALF_TURN_FROM("half-turn-from", "°"),
+    /** Largest shutter angle that needs no reason. */
+    HALF_TURN_TO("half-turn-to", "°"),
+    /** Frame-to-frame change of exposure by pulsing light that is not seen. */
+    FLICKER_RIPPLE("flicker-ripple", "%"),
+    /** Airy disk in photosites at which diffraction softens the picture. */
+    DIFFRACTION("diffraction", "photosites"),
+    /** Neutral density from which infra-red pollution shows without an infra-red cut. */
+    INFRARED_ND("infrared-nd", "density"),
+    /** Filters stacked in front of one lens before reflections and vignetting are to be expected. */
+    ND_STACK("nd-stack", "filters"),
+    /** Light that may be lost between geometric and photometric stop before a guess of one for the other misleads. */
+    F_FOR_T("f-for-t", "stops"),
+    /** Light level from a native ISO that needs no remark. */
+    ISO_OFF_BASE("iso-off-base", "stops"),
+    /** Part of the delivery width by which pixels may fall short. */
+    DETAIL("detail", "%");
+
+    private final String key;
+    private final String unit;
+
+    Tolerance(String key, String unit) {
+        this.key = key;
+        this.unit = unit;
+    }
+
+    /** The word used in tolerance profiles and rig files. */
+    public String key() {
+        return key;
+    }
+
+    /** The unit that the limit is in. */
+    public String unit() {
+        return unit;
+    }
+}
