@@ -1,0 +1,154 @@
+package akin.engine.assess;
+
+import akin.engine.book.RuleBook;
+import akin.engine.book.RulePage;
+import akin.engine.edit.Edits;
+import akin.engine.equip.Catalogue;
+import akin.engine.equip.Equipper;
+import akin.engine.read.BadInput;
+import akin.engine.read.Binder;
+import akin.engine.read.Document;
+import akin.engine.read.Node;
+import akin.engine.read.YamlReader;
+import akin.model.finding.Edit;
+import akin.model.finding.Finding;
+import akin.model.finding.Fix;
+import akin.model.finding.Target;
+import akin.model.rig.Rig;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.kie.api.KieBase;
+
+/** The main job from one end to the other: a rig document in, a finished assessment out. Thread-safe. */
+public final class Checker {
+
+    /** Most urgent first; a total order that depends on nothing but the findings themselves. */
+    private static final Comparator<Finding> URGENCY = Comparator.comparing(Finding::severity)
+            .thenComparing(Comparator.comparingDouble(Finding::magnitude).reversed())
+            .thenComparingInt(finding -> RuleBook.topicOrder(finding.rule()))
+            .thenComparing(Finding::rule)
+            .thenComparing(finding -> String.join(" ", finding.units()))
+            .thenComparing(Finding::path)
+            .thenComparing(Finding::toString);
+
+    private final KieBase rules;
+    private final RuleBook book;
+    private final Binder binder;
+    private final Catalogue catalogue;
+
+    /** A checker with these rules, pages and gear. */
+    public Checker(KieBase rules, RuleBook book, Binder binder, Catalogue catalogue) {
+        this.rules = rules;
+        this.book = book;
+        this.binder = binder;
+        this.catalogue = catalogue;
+    }
+
+    /**
+     * Looks up every word of a rig document.
+     *
+     * @param tolerance tolerance profile to use instead of the rig file's own, or null
+     * @throws BadInput at the first word that cannot be looked up
+     */
+    public Rig equip(Document document, @Nullable String tolerance) {
+        return Equipper.equip(document, binder, catalogue, tolerance);
+    }
+
+    /**
+     * Assesses a rig document.
+     *
+     * @param tolerance tolerance profile to use instead of the rig file's own, or null
+     * @param failOn the least urgent thing that makes it fail
+     * @throws BadInput at the first thing in it that is wrong
+     */
+    public Assessment check(Document document, @Nullable String tolerance, FailOn failOn) {
+        Rig rig = equip(document, tolerance);
+        Outcome outcome = RuleSession.run(rules, rig);
+        List<Finding> ranked = outcome.findings().stream().sorted(URGENCY).toList();
+        Coverage coverage = Coverage.of(book, rig, outcome);
+        List<Assessment.Entry> entries = new ArrayList<>();
+        for (Finding finding : ranked) {
+            entries.add(entry(document, tolerance, finding, outcome.findings()));
+        }
+        return new Assessment(
+                document.file(),
+                rig.production().name(),
+                rig.match().hero(),
+                rig.match().tolerances().profile(),
+                failOn.verdict(
+                        ranked.stream().map(Finding::severity).toList(),
+                        !coverage.unchecked().isEmpty()),
+                coverage.checks(),
+                entries,
+                coverage.unchecked(),
+                outcome.targets().stream()
+                        .sorted(Comparator.comparing(Target::unit).thenComparing(Target::name).thenComparing(Target::aid))
+                        .toList());
+    }
+
+    private Assessment.Entry entry(
+            Document document, @Nullable String tolerance, Finding finding, Set<Finding> all) {
+        RulePage page = book.page(finding.rule());
+        List<Assessment.Remedy> remedies = new ArrayList<>();
+        for (Fix fix : finding.fixes()) {
+            String template = Optional.ofNullable(page.fixes().get(fix.key()))
+                    .orElseThrow(() -> new IllegalStateException(
+                            finding.rule() + ": its page has no sentence for the fix " + fix.key()));
+            remedies.add(new Assessment.Remedy(
+                    fix.edits().stream()
+                            .map(edit -> new Assessment.Change(edit.path(), written(document, edit.path()), edit.to()))
+                            .toList(),
+                    Wording.of(template, finding, fix),
+                    sideEffects(document, tolerance, fix.edits(), all)));
+        }
+        return new Assessment.Entry(
+                finding.rule(),
+                finding.severity(),
+                finding.magnitude(),
+                finding.units(),
+                Wording.of(page.title(), finding),
+                Wording.of(page.because(), finding),
+                finding.values(),
+                remedies,
+                finding.path(),
+                document.placeOf(finding.path()),
+                page.sources());
+    }
+
+    private static @Nullable String written(Document document, String path) {
+        return document.at(path)
+                .map(node -> node instanceof Node.Scalar scalar
+                        ? scalar.text()
+                        : Edits.slice(document, node.place()).strip())
+                .orElse(null);
+    }
+
+    /** The findings that edits would newly give: the rig is assessed once more with the edits made. */
+    private List<String> sideEffects(
+            Document document, @Nullable String tolerance, List<Edit> edits, Set<Finding> before) {
+        if (edits.isEmpty()) {
+            return List.of();
+        }
+        Document edited = YamlReader.read(document.file(), Edits.apply(document, edits));
+        Set<Finding> after;
+        try {
+            after = RuleSession.run(rules, equip(edited, tolerance)).findings();
+        } catch (BadInput e) {
+            return List.of("the rig file can then not be read: " + e.problem());
+        }
+        Set<String> known = new HashSet<>();
+        before.forEach(finding -> known.add(finding.rule() + finding.units()));
+        return after.stream()
+                .filter(finding -> !known.contains(finding.rule() + finding.units()))
+                .sorted(URGENCY)
+                .map(finding -> Wording.of(book.page(finding.rule()).title(), finding) + " (" + finding.rule() + ", "
+                        + finding.severity() + ")")
+                .distinct()
+                .toList();
+    }
+}

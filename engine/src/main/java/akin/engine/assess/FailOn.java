@@ -1,0 +1,43 @@
+package akin.engine.assess;
+
+import akin.model.finding.Severity;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** The least urgent thing that makes a check fail. */
+public enum FailOn {
+    /** Only what nothing can put right. */
+    BAKED_IN(Severity.BAKED_IN),
+    /** That, and what costs quality. The default. */
+    LOSSY(Severity.LOSSY),
+    /** That, and what costs time. */
+    FIXABLE(Severity.FIXABLE),
+    /** Any finding. */
+    ADVICE(Severity.ADVICE),
+    /** Any finding, and anything that could not be checked. */
+    UNCHECKED(null);
+
+    private final @Nullable Severity least;
+
+    FailOn(@Nullable Severity least) {
+        this.least = least;
+    }
+
+    /** The word used on the command line. */
+    public String word() {
+        return least == null ? "unchecked" : least.word();
+    }
+
+    /** What the findings and the unchecked come to. */
+    public Verdict verdict(List<Severity> findings, boolean anyUnchecked) {
+        if (findings.stream().anyMatch(severity -> least == null || severity.compareTo(least) <= 0)) {
+            return Verdict.FAILS;
+        }
+        return least == null && anyUnchecked ? Verdict.INCOMPLETE : Verdict.PASSES;
+    }
+
+    @Override
+    public String toString() {
+        return word();
+    }
+}

@@ -1,0 +1,41 @@
+package akin.engine.assess;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/** How numbers are written in sentences: as exact as one would say them on set, in the same way everywhere. */
+public final class Numbers {
+
+    private Numbers() {}
+
+    /** The number with its unit, rounded to what matters in that unit. */
+    public static String spoken(double value, String unit) {
+        if (Double.isInfinite(value)) {
+            return value > 0 ? "infinity" : "minus infinity";
+        }
+        BigDecimal exact = BigDecimal.valueOf(value);
+        BigDecimal rounded = switch (unit) {
+            case "K", "mired", "px", "%" -> exact.setScale(Math.abs(value) < 10 && !unit.equals("K") ? 1 : 0, RoundingMode.HALF_EVEN);
+            case "stops", "ms", "m" -> exact.setScale(2, RoundingMode.HALF_EVEN);
+            case "°", "mm", "s" -> exact.setScale(1, RoundingMode.HALF_EVEN);
+            default -> exact.round(new MathContext(4, RoundingMode.HALF_EVEN));
+        };
+        if (rounded.signum() == 0 && value != 0) {
+            rounded = exact.round(new MathContext(1, RoundingMode.HALF_EVEN));
+        }
+        String digits = plain(rounded);
+        return unit.isEmpty() ? digits : unit.equals("°") ? digits + unit : digits + " " + unit;
+    }
+
+    /** The number for machines: six significant digits, never in exponents. */
+    public static BigDecimal exact(double value) {
+        BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(6, RoundingMode.HALF_EVEN));
+        return new BigDecimal(plain(rounded));
+    }
+
+    private static String plain(BigDecimal value) {
+        BigDecimal stripped = value.stripTrailingZeros();
+        return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
+    }
+}

@@ -1,0 +1,19 @@
+package akin.engine.assess;
+
+import akin.model.finding.Finding;
+import akin.model.finding.Missing;
+import akin.model.finding.Target;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What a rule session left behind, in no particular order.
+ *
+ * @param findings what rules found, without duplicates
+ * @param missing facts that could not be derived
+ * @param known names of the facts that were derived, by unit
+ * @param targets levels to aim at
+ */
+record Outcome(
+        Set<Finding> findings, Set<Missing> missing, Map<String, Set<String>> known, List<Target> targets) {}

@@ -1,0 +1,63 @@
+package akin.engine.assess;
+
+import akin.model.derived.Derived;
+import akin.model.finding.Finding;
+import akin.model.finding.Missing;
+import akin.model.finding.Target;
+import akin.model.rig.Rig;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.kie.api.KieBase;
+import org.kie.api.runtime.KieSession;
+
+/** Runs one rig through the rules. Facts are immutable and only ever added, so one pass settles everything. */
+final class RuleSession {
+
+    /** Far more firings than any rig needs; reaching it means that a rule loops. */
+    private static final int MOST_FIRINGS = 200_000;
+
+    private RuleSession() {}
+
+    static Outcome run(KieBase rules, Rig rig) {
+        KieSession session = rules.newKieSession();
+        try {
+            session.insert(rig);
+            session.insert(rig.production());
+            session.insert(rig.match());
+            session.insert(rig.kit());
+            rig.scenes().forEach(session::insert);
+            rig.units().forEach(session::insert);
+            rig.pairings().forEach(session::insert);
+            if (session.fireAllRules(MOST_FIRINGS) == MOST_FIRINGS) {
+                throw new IllegalStateException("the rules do not come to rest");
+            }
+            return collect(session);
+        } finally {
+            session.dispose();
+        }
+    }
+
+    private static Outcome collect(KieSession session) {
+        Set<Finding> findings = new LinkedHashSet<>();
+        Set<Missing> missing = new LinkedHashSet<>();
+        Map<String, Set<String>> known = new HashMap<>();
+        List<Target> targets = new ArrayList<>();
+        for (Object fact : session.getObjects()) {
+            if (fact instanceof Finding finding) {
+                findings.add(finding);
+            } else if (fact instanceof Missing gap) {
+                missing.add(gap);
+            } else if (fact instanceof Target target) {
+                targets.add(target);
+            } else if (fact instanceof Derived derived) {
+                known.computeIfAbsent(derived.unit(), unit -> new HashSet<>()).add(Derived.nameOf(fact.getClass()));
+            }
+        }
+        return new Outcome(findings, missing, known, targets);
+    }
+}

@@ -1,0 +1,149 @@
+package akin.engine.report;
+
+import akin.engine.assess.Assessment;
+import akin.engine.assess.Numbers;
+import akin.engine.assess.Unchecked;
+import akin.engine.assess.Verdict;
+import akin.model.finding.Severity;
+import akin.model.finding.Target;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The report for people at a terminal: 80 columns, most urgent first, everything told in words. */
+public final class TextReport {
+
+    private static final int WIDTH = 80;
+    private static final String INDENT = "    ";
+
+    private TextReport() {}
+
+    /**
+     * Renders an assessment.
+     *
+     * @param style how to stress words; plain says the same
+     */
+    public static String render(Assessment assessment, Style style) {
+        List<String> out = new ArrayList<>();
+        out.addAll(Wrap.lines(
+                clean(assessment.production()) + ": " + clean(assessment.file()) + ", matched to "
+                        + assessment.hero() + " for " + assessment.tolerance(),
+                "",
+                "",
+                WIDTH));
+        int number = 1;
+        for (Severity severity : Severity.values()) {
+            List<Assessment.Entry> entries = assessment.findings().stream()
+                    .filter(f -> f.severity() == severity)
+                    .toList();
+            if (!entries.isEmpty()) {
+                out.add("");
+                out.add(style.stress(heading(severity), severity));
+            }
+            for (Assessment.Entry entry : entries) {
+                out.add("");
+                entry(out, entry, number++, style);
+            }
+        }
+        targets(out, assessment.targets());
+        unchecked(out, assessment.unchecked());
+        out.add("");
+        out.addAll(Wrap.lines(lastLine(assessment), "", "", WIDTH));
+        return String.join("\n", out) + "\n";
+    }
+
+    private static String heading(Severity severity) {
+        return switch (severity) {
+            case BAKED_IN -> "BAKED-IN: nothing after the take can put it right";
+            case LOSSY -> "LOSSY: post can put it right at a visible cost";
+            case FIXABLE -> "FIXABLE: post puts it right at the cost of time";
+            case ADVICE -> "ADVICE: keeps the match from drifting";
+        };
+    }
+
+    private static void entry(List<String> out, Assessment.Entry entry, int number, Style style) {
+        String label = String.format(java.util.Locale.ROOT, "%2d. ", number);
+        for (String line : Wrap.lines(clean(entry.title()), label, INDENT, WIDTH)) {
+            out.add(style.strong(line));
+        }
+        out.addAll(Wrap.lines(clean(entry.because()), INDENT, INDENT, WIDTH));
+        boolean first = true;
+        for (Assessment.Remedy fix : entry.fixes()) {
+            String start = INDENT + (first ? "Do: " : "Or: ");
+            out.addAll(Wrap.lines(clean(fix.effect()), start, INDENT + INDENT, WIDTH));
+            for (Assessment.Change change : fix.edits()) {
+                out.addAll(Wrap.lines(change(change), INDENT + INDENT, INDENT + INDENT + INDENT, WIDTH));
+            }
+            for (String sideEffect : fix.sideEffects()) {
+                out.addAll(Wrap.lines(
+                        "That would bring: " + clean(sideEffect), INDENT + INDENT, INDENT + INDENT + INDENT, WIDTH));
+            }
+            first = false;
+        }
+        out.addAll(Wrap.lines(
+                "[" + entry.rule() + ", line " + entry.place().line() + ": " + entry.path() + "]", INDENT, INDENT, WIDTH));
+    }
+
+    private static String change(Assessment.Change change) {
+        if (change.to() == null) {
+            return change.path() + ": take out " + clean(String.valueOf(change.from()));
+        }
+        return change.path() + ": " + (change.from() == null ? "add " : clean(change.from()) + " -> ") + clean(change.to());
+    }
+
+    private static void targets(List<String> out, List<Target> targets) {
+        if (targets.isEmpty()) {
+            return;
+        }
+        out.add("");
+        out.add("AIM FOR: where an 18 % grey card must sit");
+        for (Target target : targets) {
+            out.addAll(Wrap.lines(
+                    clean(Numbers.spoken(target.value(), target.scale()) + " on the " + target.aid()),
+                    INDENT + target.unit() + ": ",
+                    INDENT + INDENT,
+                    WIDTH));
+        }
+    }
+
+    /** One line per fact that is missing, with every rule that waits for it. */
+    private static void unchecked(List<String> out, List<Unchecked> unchecked) {
+        if (unchecked.isEmpty()) {
+            return;
+        }
+        out.add("");
+        out.add("NOT CHECKED: a fact is not known");
+        Map<String, List<String>> byFact = new LinkedHashMap<>();
+        for (Unchecked line : unchecked) {
+            byFact.computeIfAbsent(
+                            line.missing() + " (" + line.where().words() + ")", fact -> new ArrayList<>())
+                    .add(line.rule() + " of " + line.unit());
+        }
+        byFact.forEach((fact, rules) -> {
+            out.addAll(Wrap.lines(clean(fact), INDENT, INDENT + INDENT, WIDTH));
+            out.addAll(Wrap.lines(
+                    "waits: " + String.join(", ", rules), INDENT + INDENT, INDENT + INDENT, WIDTH));
+        });
+    }
+
+    private static String lastLine(Assessment a) {
+        String counts = a.count(Severity.BAKED_IN) + " baked-in, " + a.count(Severity.LOSSY) + " lossy, "
+                + a.count(Severity.FIXABLE) + " fixable, " + a.count(Severity.ADVICE) + " advice";
+        String verdict = a.verdict() == Verdict.INCOMPLETE ? "incomplete" : a.verdict().word();
+        return a.checks() + " checks run, " + a.unchecked().size() + " unchecked: " + verdict + " (" + counts + ")";
+    }
+
+    /** Control characters of the rig file must not steer a terminal. */
+    private static String clean(String text) {
+        StringBuilder out = new StringBuilder();
+        text.codePoints().forEach(c -> {
+            boolean odd = Character.isISOControl(c)
+                    || Character.getType(c) == Character.FORMAT
+                    || Character.getType(c) == Character.LINE_SEPARATOR
+                    || Character.getType(c) == Character.PARAGRAPH_SEPARATOR;
+            out.appendCodePoint(odd ? '\uFFFD' : c);
+        });
+        return out.toString();
+    }
+}

@@ -1,0 +1,32 @@
+package akin.engine.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Breaks sentences into lines. */
+final class Wrap {
+
+    private Wrap() {}
+
+    /** The text in lines of at most {@code width} characters, each after {@code indent}; a longer word stays whole. */
+    static List<String> lines(String text, String first, String indent, int width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder(first);
+        boolean empty = true;
+        for (String word : text.split(" +")) {
+            if (!empty && columns(line) + 1 + columns(word) > width) {
+                lines.add(line.toString());
+                line = new StringBuilder(indent);
+                empty = true;
+            }
+            line.append(empty ? "" : " ").append(word);
+            empty = false;
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
+    static int columns(CharSequence text) {
+        return (int) text.codePoints().count();
+    }
+}
