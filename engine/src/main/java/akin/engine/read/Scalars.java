@@ -26,9 +26,12 @@ import akin.model.quantity.Timespan;
 import akin.model.quantity.Tint;
 import akin.model.rig.LightKind;
 import akin.model.rig.Match;
+import akin.model.tone.CodeScale;
+import akin.model.tone.Encoding;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -46,7 +49,7 @@ final class Scalars {
     private static final Pattern NUMBER =
             Pattern.compile("[-+]?(\\.[0-9]+|[0-9]+(\\.[0-9]*)?)([eE][-+]?[0-9]+)?|0o[0-7]+|0x[0-9a-fA-F]+"
                     + "|[-+]?\\.(inf|Inf|INF)|\\.(nan|NaN|NAN)");
-    private static final Pattern DECIMAL = Pattern.compile("-?[0-9]{1,12}(\\.[0-9]{1,12})?");
+    private static final Pattern DECIMAL = Pattern.compile("-?[0-9]{1,12}(\\.[0-9]{1,25})?");
     private static final Pattern WHOLE = Pattern.compile("-?[0-9]{1,9}");
     private static final Pattern NULL = Pattern.compile("~|null|Null|NULL|");
     private static final Pattern BOOLEAN = Pattern.compile("true|True|TRUE|false|False|FALSE");
@@ -73,6 +76,7 @@ final class Scalars {
         leaf(module, Boolean.class, Scalars::truth);
         leaf(module, Integer.class, Scalars::whole);
         leaf(module, Double.class, Scalars::decimal);
+        leaf(module, Double.TYPE, Scalars::decimal);
         quantity(module, AngularSpeed.class, AngularSpeed::parse);
         quantity(module, Aperture.class, Aperture::parse);
         quantity(module, Area.class, Area::parse);
@@ -90,6 +94,8 @@ final class Scalars {
         quantity(module, Timespan.class, Timespan::parse);
         quantity(module, Tint.class, Tint::parse);
         words(module, Aid.class, Aid.values());
+        lowerCase(module, CodeScale.class, CodeScale.values());
+        lowerCase(module, Encoding.Kind.class, Encoding.Kind.values());
         words(module, Codec.Kind.class, Codec.Kind.values());
         words(module, Lens.Iris.class, Lens.Iris.values());
         words(module, LightKind.class, LightKind.values());
@@ -168,13 +174,22 @@ final class Scalars {
     }
 
     private static <T extends Enum<T>> void words(SimpleModule module, Class<T> type, T[] values) {
+        words(module, type, values, T::toString);
+    }
+
+    private static <T extends Enum<T>> void lowerCase(SimpleModule module, Class<T> type, T[] values) {
+        words(module, type, values, value -> value.name().toLowerCase(Locale.ROOT));
+    }
+
+    private static <T extends Enum<T>> void words(
+            SimpleModule module, Class<T> type, T[] values, Function<T, String> word) {
         leaf(module, type, scalar -> {
             for (T value : values) {
-                if (value.toString().equals(scalar.text())) {
+                if (word.apply(value).equals(scalar.text())) {
                     return value;
                 }
             }
-            List<String> words = Arrays.stream(values).map(T::toString).toList();
+            List<String> words = Arrays.stream(values).map(word).toList();
             throw new Unfit("read " + Say.quote(scalar.text()) + "; allowed: " + String.join(", ", words) + "."
                     + Say.nearest(scalar.text(), words));
         });
