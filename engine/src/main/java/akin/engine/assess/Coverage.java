@@ -57,7 +57,7 @@ record Coverage(int checks, List<Unchecked> unchecked) {
         return switch (page.scope()) {
             case UNIT -> rig.units().stream().map(Unit::name).map(List::of).toList();
             case PAIRING -> rig.pairings().stream()
-                    .map((Pairing p) -> List.of(p.hero(), p.unit()))
+                    .map((Pairing p) -> List.of(p.hero(), p.other()))
                     .toList();
         };
     }

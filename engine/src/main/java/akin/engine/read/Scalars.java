@@ -53,6 +53,7 @@ final class Scalars {
     private static final Pattern WHOLE = Pattern.compile("-?[0-9]{1,9}");
     private static final Pattern NULL = Pattern.compile("~|null|Null|NULL|");
     private static final Pattern BOOLEAN = Pattern.compile("true|True|TRUE|false|False|FALSE");
+    private static final Pattern KELVINS = Pattern.compile("[1-9][0-9]{0,3} ?K");
     private static final String AUTO = "auto";
 
     private Scalars() {}
@@ -124,7 +125,7 @@ final class Scalars {
                 ColourTemperature.class,
                 WhiteSheet.class,
                 list -> new WhiteMenu(list, null, null, null),
-                s -> new WhiteMenu(List.of(), s.from, s.to, s.step));
+                s -> new WhiteMenu(List.of(), s.from, s.to, s.step == null ? null : kelvins(s.step)));
         listOr(
                 module,
                 Angles.class,
@@ -152,7 +153,7 @@ final class Scalars {
 
     /** The mapping form of {@link WhiteMenu}. */
     record WhiteSheet(
-            @Nullable ColourTemperature from, @Nullable ColourTemperature to, @Nullable ColourTemperature step) {}
+            @Nullable ColourTemperature from, @Nullable ColourTemperature to, @Nullable String step) {}
 
     /** The mapping form of {@link ShutterMenu}. */
     record ShutterSheet(@Nullable Angles angles, @Nullable List<Shutter.Time> times, @Nullable String option) {}
@@ -255,6 +256,13 @@ final class Scalars {
             return new BigDecimal(scalar.text()).doubleValue();
         }
         throw new Unfit("read " + Say.quote(scalar.text()) + "; a decimal number belongs here, such as 0.71");
+    }
+
+    private static Integer kelvins(String text) {
+        if (!KELVINS.matcher(text).matches()) {
+            throw new Unfit("read " + Say.quote(text) + "; a step in kelvin belongs here, such as 100 K");
+        }
+        return Integer.valueOf(text.substring(0, text.indexOf('K')).strip());
     }
 
     private static <T extends Shutter> T kind(String text, Class<T> kind, String wanted) {

@@ -6,7 +6,7 @@ import java.util.Locale;
 public interface Derived {
 
     /** Name of the unit that the fact belongs to. */
-    String unit();
+    String unitName();
 
     /** The kebab-case name of a kind of derived fact: {@code ExposureTime} is {@code exposure-time}. */
     static String nameOf(Class<?> kind) {

@@ -19,7 +19,7 @@ public record WhiteMenu(
         List<ColourTemperature> listed,
         @Nullable ColourTemperature from,
         @Nullable ColourTemperature to,
-        @Nullable ColourTemperature step) {
+        @Nullable Integer step) {
 
     /** Copies the list; needs a list, or both ends of a span and its step. */
     public WhiteMenu {
@@ -37,7 +37,7 @@ public record WhiteMenu(
                     .toList();
         }
         int high = to.kelvin();
-        int by = step.kelvin();
+        int by = step;
         return IntStream.iterate(from.kelvin(), k -> k <= high, k -> k + by)
                 .mapToObj(ColourTemperature::new)
                 .toList();

@@ -1,0 +1,195 @@
+package akin.engine.book;
+
+import static java.util.stream.Collectors.toMap;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.DynamicContainer.dynamicContainer;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import akin.engine.assess.Assessment;
+import akin.engine.assess.Checker;
+import akin.engine.assess.FailOn;
+import akin.engine.assess.RuleBase;
+import akin.engine.edit.Edits;
+import akin.engine.equip.Catalogue;
+import akin.engine.read.Binder;
+import akin.engine.read.Document;
+import akin.engine.read.YamlReader;
+import akin.model.finding.Edit;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicNode;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.kie.api.KieBase;
+
+/** Every rule has a page, every page a rule, and every example on a page gives what it says. */
+class RulePagesTest {
+
+    private static final Path RULES = Path.of("..", "rules", "src", "main", "resources", "akin", "rules");
+    private static final Pattern FINDS = Pattern.compile("# finds: (baked-in|lossy|fixable|advice)");
+    private static final Pattern UNCHECKED = Pattern.compile("# unchecked");
+
+    private final Binder binder = new Binder();
+    private final KieBase rules = RuleBase.builtIn();
+    private final Map<String, Path> files = pageFiles();
+    private final Map<String, RulePage> pages = files.entrySet().stream()
+            .collect(toMap(Map.Entry::getKey, e -> Pages.front(e.getKey() + ".md", read(e.getValue()), binder)));
+    private final Checker checker =
+            new Checker(rules, new RuleBook(List.copyOf(pages.values())), binder, Catalogue.builtIn(binder));
+    private final Document pair = YamlReader.read("matched-pair.yaml", read(RULES.resolve("matched-pair.yaml")));
+
+    @Test
+    void everyRuleHasAPageAndEveryPageARule() {
+        Set<String> named = rules.getKiePackages().stream()
+                .flatMap(p -> p.getRules().stream())
+                .map(rule -> rule.getName().replaceAll(":.*", ""))
+                .filter(name -> name.contains("/"))
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertThat(pages.keySet()).containsExactlyInAnyOrderElementsOf(named);
+        pages.forEach((file, page) -> assertThat(page.id()).as("id on the page of %s", file).isEqualTo(file));
+    }
+
+    @Test
+    void theMatchedPairItselfPassesWithEverythingChecked() {
+        Assessment assessment = checker.check(pair, null, FailOn.UNCHECKED);
+        assertThat(assessment.findings()).isEmpty();
+        assertThat(assessment.unchecked()).isEmpty();
+        assertThat(assessment.checks()).isPositive();
+    }
+
+    @Test
+    void theCompiledBookIsThePages() {
+        assertThat(CompiledBook.load().pages()).isEqualTo(new RuleBook(List.copyOf(pages.values())).pages());
+    }
+
+    @TestFactory
+    Stream<DynamicNode> everyExampleGivesWhatItSays() {
+        return pages.keySet().stream().sorted().map(id -> {
+            List<Pages.Example> examples = Pages.examples(id + ".md", read(files.get(id)));
+            List<DynamicNode> tests = new ArrayList<>();
+            tests.add(dynamicTest("has examples of both kinds", () -> {
+                assertThat(examples.stream().filter(Pages.Example::fires)).as("under Fires").isNotEmpty();
+                assertThat(examples.stream().filter(e -> !e.fires())).as("under Stays quiet").isNotEmpty();
+            }));
+            for (Pages.Example example : examples) {
+                String name = (example.fires() ? "fires, line " : "stays quiet, line ") + example.line();
+                tests.add(dynamicTest(name, () -> prove(id, example)));
+            }
+            tests.add(dynamicTest("shows every severity and every fix of its front matter", () -> complete(id, examples)));
+            return dynamicContainer(id, tests);
+        });
+    }
+
+    private void prove(String id, Pages.Example example) {
+        Document changes = YamlReader.read(id + ".md", example.text());
+        Document rig = Examples.lay(changes, pair);
+        Assessment assessment = checker.check(rig, null, FailOn.LOSSY);
+        Map<Integer, String> expected = expected(example);
+        Map<Integer, String> found = new TreeMap<>();
+        of(id, assessment).forEach(f -> found.merge(
+                changes.placeOf(f.path()).line(), f.severity().word(), (a, b) -> a + " and " + b));
+        assertThat(found).as("findings of %s by line of the example", id).isEqualTo(expected);
+        boolean unchecked = assessment.unchecked().stream().anyMatch(u -> u.rule().equals(id));
+        assertThat(unchecked)
+                .as("%s could not be checked; say '# unchecked' where that is meant", id)
+                .isEqualTo(UNCHECKED.matcher(example.text()).find());
+        if (example.fires()) {
+            assertThat(expected).as("a '# finds: severity' on the line of the cause").isNotEmpty();
+        }
+        for (Assessment.Entry entry : of(id, assessment)) {
+            for (Assessment.Remedy fix : entry.fixes()) {
+                proveFix(rig, entry, fix, assessment);
+            }
+        }
+    }
+
+    /** A fix that edits removes its finding, and brings no other that it did not announce. */
+    private void proveFix(Document rig, Assessment.Entry entry, Assessment.Remedy fix, Assessment before) {
+        if (fix.edits().isEmpty()) {
+            return;
+        }
+        List<Edit> edits = fix.edits().stream().map(c -> new Edit(c.path(), c.to())).toList();
+        Document mended = YamlReader.read(rig.file(), Edits.apply(rig, edits));
+        Assessment after = checker.check(mended, null, FailOn.LOSSY);
+        assertThat(after.findings())
+                .as("%s after the fix: %s", entry.rule(), fix.effect())
+                .noneMatch(f -> f.rule().equals(entry.rule()) && f.units().equals(entry.units()));
+        Set<String> known = before.findings().stream().map(f -> f.rule() + f.units()).collect(Collectors.toSet());
+        long fresh = after.findings().stream()
+                .map(f -> f.rule() + f.units())
+                .filter(key -> !known.contains(key))
+                .distinct()
+                .count();
+        assertThat(fix.sideEffects()).as("side effects of: %s", fix.effect()).hasSize((int) fresh);
+    }
+
+    private void complete(String id, List<Pages.Example> examples) {
+        RulePage page = pages.get(id);
+        Set<String> severities = new TreeSet<>();
+        Set<String> effects = new TreeSet<>();
+        for (Pages.Example example : examples) {
+            Document rig = Examples.lay(YamlReader.read(id + ".md", example.text()), pair);
+            for (Assessment.Entry entry : of(id, checker.check(rig, null, FailOn.LOSSY))) {
+                severities.add(entry.severity().word());
+                entry.fixes().forEach(fix -> effects.add(fix.effect()));
+            }
+        }
+        assertThat(severities)
+                .as("severities that examples give")
+                .containsExactlyInAnyOrderElementsOf(page.severities().stream().map(s -> s.word()).toList());
+        page.fixes().forEach((key, template) -> {
+            String pattern = "\\Q" + template.replaceAll("\\{[a-z0-9:-]+}", "\\\\E.*\\\\Q") + "\\E";
+            assertThat(effects).as("an example that gives the fix %s", key).anyMatch(e -> e.matches(pattern));
+        });
+    }
+
+    private static List<Assessment.Entry> of(String id, Assessment assessment) {
+        return assessment.findings().stream().filter(f -> f.rule().equals(id)).toList();
+    }
+
+    private static Map<Integer, String> expected(Pages.Example example) {
+        Map<Integer, String> expected = new TreeMap<>();
+        int number = 1;
+        for (String line : example.text().split("\n", -1)) {
+            Matcher finds = FINDS.matcher(line);
+            while (finds.find()) {
+                expected.merge(number, finds.group(1), (a, b) -> a + " and " + b);
+            }
+            number++;
+        }
+        return expected;
+    }
+
+    private static Map<String, Path> pageFiles() {
+        try (Stream<Path> all = Files.walk(RULES)) {
+            return all.filter(f -> f.toString().endsWith(".md"))
+                    .collect(toMap(
+                            f -> RULES.relativize(f).toString().replace('\\', '/').replaceAll("\\.md$", ""),
+                            f -> f,
+                            (a, b) -> a,
+                            TreeMap::new));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String read(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
