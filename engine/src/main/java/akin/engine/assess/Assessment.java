@@ -87,5 +87,6 @@ public record Assessment(
      * @param from how it is written now; null when it is not
      * @param to how it is to be written; null when it is to be taken out
      */
-    public record Change(String path, @Nullable String from, @Nullable String to) {}
+    public record Change(
+            String path, @Nullable String from, @Nullable String to) {}
 }

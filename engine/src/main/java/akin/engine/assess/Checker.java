@@ -87,12 +87,13 @@ public final class Checker {
                 entries,
                 coverage.unchecked(),
                 outcome.targets().stream()
-                        .sorted(Comparator.comparing(Target::unit).thenComparing(Target::name).thenComparing(Target::aid))
+                        .sorted(Comparator.comparing(Target::unit)
+                                .thenComparing(Target::name)
+                                .thenComparing(Target::aid))
                         .toList());
     }
 
-    private Assessment.Entry entry(
-            Document document, @Nullable String tolerance, Finding finding, Set<Finding> all) {
+    private Assessment.Entry entry(Document document, @Nullable String tolerance, Finding finding, Set<Finding> all) {
         RulePage page = book.page(finding.rule());
         List<Assessment.Remedy> remedies = new ArrayList<>();
         for (Fix fix : finding.fixes()) {

@@ -56,9 +56,10 @@ record Coverage(int checks, List<Unchecked> unchecked) {
     private static List<List<String>> subjects(RulePage page, Rig rig) {
         return switch (page.scope()) {
             case UNIT -> rig.units().stream().map(Unit::name).map(List::of).toList();
-            case PAIRING -> rig.pairings().stream()
-                    .map((Pairing p) -> List.of(p.hero(), p.other()))
-                    .toList();
+            case PAIRING ->
+                rig.pairings().stream()
+                        .map((Pairing p) -> List.of(p.hero(), p.other()))
+                        .toList();
         };
     }
 }

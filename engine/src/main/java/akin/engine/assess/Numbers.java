@@ -16,7 +16,8 @@ public final class Numbers {
         }
         BigDecimal exact = BigDecimal.valueOf(value);
         BigDecimal rounded = switch (unit) {
-            case "K", "mired", "px", "%" -> exact.setScale(Math.abs(value) < 10 && !unit.equals("K") ? 1 : 0, RoundingMode.HALF_EVEN);
+            case "K", "mired", "px", "%" ->
+                exact.setScale(Math.abs(value) < 10 && !unit.equals("K") ? 1 : 0, RoundingMode.HALF_EVEN);
             case "stops", "ms", "m" -> exact.setScale(2, RoundingMode.HALF_EVEN);
             case "°", "mm", "s" -> exact.setScale(1, RoundingMode.HALF_EVEN);
             default -> exact.round(new MathContext(4, RoundingMode.HALF_EVEN));

@@ -15,5 +15,4 @@ import java.util.Set;
  * @param known names of the facts that were derived, by unit
  * @param targets levels to aim at
  */
-record Outcome(
-        Set<Finding> findings, Set<Missing> missing, Map<String, Set<String>> known, List<Target> targets) {}
+record Outcome(Set<Finding> findings, Set<Missing> missing, Map<String, Set<String>> known, List<Target> targets) {}

@@ -31,7 +31,10 @@ public final class RuleBase {
         List<Model> models = new ArrayList<>();
         for (String name : generatedClasses()) {
             try {
-                models.add(Class.forName(name).asSubclass(Model.class).getDeclaredConstructor().newInstance());
+                models.add(Class.forName(name)
+                        .asSubclass(Model.class)
+                        .getDeclaredConstructor()
+                        .newInstance());
             } catch (ReflectiveOperationException e) {
                 throw new IllegalStateException("the compiled rules are incomplete; build Akin again", e);
             }

@@ -55,7 +55,8 @@ final class RuleSession {
             } else if (fact instanceof Target target) {
                 targets.add(target);
             } else if (fact instanceof Derived derived) {
-                known.computeIfAbsent(derived.unitName(), unit -> new HashSet<>()).add(Derived.nameOf(fact.getClass()));
+                known.computeIfAbsent(derived.unitName(), unit -> new HashSet<>())
+                        .add(Derived.nameOf(fact.getClass()));
             }
         }
         return new Outcome(findings, missing, known, targets);

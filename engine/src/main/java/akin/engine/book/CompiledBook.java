@@ -53,7 +53,8 @@ public final class CompiledBook {
         Binder binder = new Binder();
         List<RulePage> pages = new ArrayList<>();
         try (Stream<Path> files = Files.walk(Path.of(args[0]))) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".md")).sorted().toList()) {
+            for (Path file :
+                    files.filter(f -> f.toString().endsWith(".md")).sorted().toList()) {
                 pages.add(Pages.front(file.toString(), Files.readString(file, StandardCharsets.UTF_8), binder));
             }
         }
@@ -71,7 +72,9 @@ public final class CompiledBook {
         node.put("title", page.title());
         node.put("because", page.because());
         node.put("scope", page.scope().word());
-        strings(node.putArray("severities"), page.severities().stream().map(Severity::word).toList());
+        strings(
+                node.putArray("severities"),
+                page.severities().stream().map(Severity::word).toList());
         strings(node.putArray("needs"), page.needs());
         ObjectNode fixes = node.putObject("fixes");
         page.fixes().forEach(fixes::put);
@@ -85,7 +88,9 @@ public final class CompiledBook {
 
     private static RulePage page(JsonNode node) {
         Map<String, String> fixes = new LinkedHashMap<>();
-        node.get("fixes").properties().forEach(fix -> fixes.put(fix.getKey(), fix.getValue().stringValue()));
+        node.get("fixes")
+                .properties()
+                .forEach(fix -> fixes.put(fix.getKey(), fix.getValue().stringValue()));
         return new RulePage(
                 node.get("id").stringValue(),
                 node.get("title").stringValue(),

@@ -36,7 +36,9 @@ public final class Examples {
         Map<String, Node.Field> merged = new LinkedHashMap<>(below.fields());
         above.fields().forEach((key, field) -> {
             Node.Field old = merged.get(key);
-            if (field.value() instanceof Node.Scalar scalar && scalar.plain() && scalar.text().equals(GONE)) {
+            if (field.value() instanceof Node.Scalar scalar
+                    && scalar.plain()
+                    && scalar.text().equals(GONE)) {
                 merged.remove(key);
             } else {
                 Node value = old == null ? field.value() : merge(old.value(), field.value());
@@ -61,7 +63,10 @@ public final class Examples {
                 out.append("{}");
             }
             fields.fields().forEach((key, field) -> {
-                out.append(out.isEmpty() ? "" : "\n").append("  ".repeat(depth)).append(key).append(": ");
+                out.append(out.isEmpty() ? "" : "\n")
+                        .append("  ".repeat(depth))
+                        .append(key)
+                        .append(": ");
                 write(field.value(), depth + 1, out);
             });
         }

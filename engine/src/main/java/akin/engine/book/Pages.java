@@ -78,7 +78,11 @@ public final class Pages {
         while (fences.find()) {
             String section = section(body, fences.start());
             if (section.equals("Fires") || section.equals("Stays quiet")) {
-                int line = (int) page.substring(0, start + fences.start(1)).chars().filter(c -> c == '\n').count() + 1;
+                int line = (int) page.substring(0, start + fences.start(1))
+                                .chars()
+                                .filter(c -> c == '\n')
+                                .count()
+                        + 1;
                 examples.add(new Example(section.equals("Fires"), line, fences.group(1)));
             }
         }

@@ -10,8 +10,21 @@ public final class RuleBook {
 
     /** The topics in the order in which reports list findings that are otherwise equally urgent. */
     public static final List<String> TOPICS = List.of(
-            "cadence", "motion", "flicker", "view", "focus", "exposure", "white", "tone", "colour", "lut", "frame",
-            "record", "link", "sync", "kit");
+            "cadence",
+            "motion",
+            "flicker",
+            "view",
+            "focus",
+            "exposure",
+            "white",
+            "tone",
+            "colour",
+            "lut",
+            "frame",
+            "record",
+            "link",
+            "sync",
+            "kit");
 
     private final Map<String, RulePage> pages;
 

@@ -42,7 +42,8 @@ public final class Akin implements Runnable {
 
     @Override
     public void run() {
-        throw new CommandLine.ParameterException(spec.commandLine(), "a command is missing, such as: akin check rig.yaml");
+        throw new CommandLine.ParameterException(
+                spec.commandLine(), "a command is missing, such as: akin check rig.yaml");
     }
 
     /** Runs the command line and ends the process with its exit code. */
@@ -63,9 +64,12 @@ public final class Akin implements Runnable {
                 .setCaseInsensitiveEnumValuesAllowed(false)
                 .setParameterExceptionHandler((e, arguments) -> {
                     e.getCommandLine().getErr().println("akin: " + e.getMessage());
-                    CommandLine.UnmatchedArgumentException.printSuggestions(e, e.getCommandLine().getErr());
-                    e.getCommandLine().getErr().println(
-                            "Try: " + e.getCommandLine().getCommandSpec().qualifiedName() + " --help");
+                    CommandLine.UnmatchedArgumentException.printSuggestions(
+                            e, e.getCommandLine().getErr());
+                    e.getCommandLine()
+                            .getErr()
+                            .println("Try: "
+                                    + e.getCommandLine().getCommandSpec().qualifiedName() + " --help");
                     return BAD_INPUT;
                 })
                 .setExecutionExceptionHandler((e, line, result) -> {

@@ -79,8 +79,7 @@ final class CheckCommand implements Callable<Integer> {
                         spec.commandLine(),
                         "--fail-on: read '" + failOn + "'; allowed: baked-in, lossy, fixable, advice, unchecked"));
         if (!format.equals("text") && !format.equals("json")) {
-            throw new ParameterException(
-                    spec.commandLine(), "--format: read '" + format + "'; allowed: text, json");
+            throw new ParameterException(spec.commandLine(), "--format: read '" + format + "'; allowed: text, json");
         }
         // The rules take longest to load, so they load while the first rig file is read.
         CompletableFuture<KieBase> rules = CompletableFuture.supplyAsync(RuleBase::builtIn);

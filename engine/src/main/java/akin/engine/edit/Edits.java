@@ -37,11 +37,15 @@ public final class Edits {
         for (Edit edit : edits) {
             Optional<Node> node = document.at(edit.path());
             if (node.isPresent()) {
-                splices.add(edit.to() == null ? removal(document, edit.path(), node.get()) : change(document, node.get(), edit.to()));
+                splices.add(
+                        edit.to() == null
+                                ? removal(document, edit.path(), node.get())
+                                : change(document, node.get(), edit.to()));
             } else if (edit.to() == null) {
                 throw document.error(edit.path(), "there is no " + edit.path() + " to take out");
             } else {
-                added.computeIfAbsent(deepest(document, edit.path()), parent -> new ArrayList<>()).add(edit);
+                added.computeIfAbsent(deepest(document, edit.path()), parent -> new ArrayList<>())
+                        .add(edit);
             }
         }
         added.forEach((parent, of) -> splices.add(addition(document, parent, of)));
@@ -98,7 +102,9 @@ public final class Edits {
         if (node instanceof Node.Items items && !items.flow() && !items.items().isEmpty()) {
             return end(items.items().get(items.items().size() - 1));
         }
-        if (node instanceof Node.Fields fields && !fields.flow() && !fields.fields().isEmpty()) {
+        if (node instanceof Node.Fields fields
+                && !fields.flow()
+                && !fields.fields().isEmpty()) {
             return fields.fields().values().stream()
                     .mapToInt(field -> end(field.value()))
                     .max()
@@ -111,7 +117,8 @@ public final class Edits {
         Place key = document.keyOf(path)
                 .orElseThrow(() -> document.error(path, "only a key can be taken out, not an element of a list"));
         String parentPath = path.substring(0, Math.max(0, path.lastIndexOf('.')));
-        Node parent = parentPath.isEmpty() ? document.root() : document.at(parentPath).orElseThrow();
+        Node parent =
+                parentPath.isEmpty() ? document.root() : document.at(parentPath).orElseThrow();
         int from = key.from();
         int to = end(node);
         int[] text = document.text().codePoints().toArray();
@@ -155,13 +162,18 @@ public final class Edits {
     }
 
     private static Splice addition(Document document, String parent, List<Edit> edits) {
-        Node.Fields fields = (Node.Fields) (parent.isEmpty() ? document.root() : document.at(parent).orElseThrow());
+        Node.Fields fields = (Node.Fields)
+                (parent.isEmpty() ? document.root() : document.at(parent).orElseThrow());
         if (fields.flow()) {
             StringBuilder text = new StringBuilder();
             for (Edit edit : edits) {
-                text.append(text.isEmpty() && fields.fields().isEmpty() ? "" : ", ").append(entry(parent, edit));
+                text.append(text.isEmpty() && fields.fields().isEmpty() ? "" : ", ")
+                        .append(entry(parent, edit));
             }
-            int end = fields.fields().values().stream().mapToInt(f -> end(f.value())).max().orElse(fields.place().to() - 1);
+            int end = fields.fields().values().stream()
+                    .mapToInt(f -> end(f.value()))
+                    .max()
+                    .orElse(fields.place().to() - 1);
             return new Splice(end, end, text.toString());
         }
         int column = fields.fields().values().iterator().next().key().column();

@@ -93,8 +93,8 @@ public final class Catalogue {
 
     /** The ids there are of a kind of gear ({@code bodies}, {@code lenses} ...), or of {@code encodings}, sorted. */
     public List<String> ids(String kind) {
-        TreeSet<String> ids = new TreeSet<>(
-                data.names(kind.equals("encodings") || kind.equals("tolerances") ? kind : GEAR + kind));
+        TreeSet<String> ids =
+                new TreeSet<>(data.names(kind.equals("encodings") || kind.equals("tolerances") ? kind : GEAR + kind));
         for (GearSheet sheet : own) {
             switch (kind) {
                 case "bodies" -> ids.addAll(sheet.bodies().keySet());

@@ -77,7 +77,8 @@ public final class Equipper {
                         "the key 'akin' is missing; a rig file starts with akin: " + RigSheet.VERSION));
         if (!found.equals(String.valueOf(RigSheet.VERSION))) {
             throw document.error(
-                    "akin", "read " + Say.quote(found) + "; this program reads rig files of version " + RigSheet.VERSION);
+                    "akin",
+                    "read " + Say.quote(found) + "; this program reads rig files of version " + RigSheet.VERSION);
         }
     }
 
@@ -87,12 +88,14 @@ public final class Equipper {
             throw new BadInput(
                     document.file(),
                     document.keyOf("units").orElseGet(() -> document.placeOf("units")),
-                    "a pairing needs at least two units; read " + (names.isEmpty() ? "none" : "one, " + Say.list(names)));
+                    "a pairing needs at least two units; read "
+                            + (names.isEmpty() ? "none" : "one, " + Say.list(names)));
         }
         for (String name : names) {
             if (!name.matches("[A-Za-z0-9][A-Za-z0-9_-]{0,30}")) {
                 throw document.error(
-                        "units", "the unit name " + Say.quote(name) + " is not a letter or a short word such as A or crash");
+                        "units",
+                        "the unit name " + Say.quote(name) + " is not a letter or a short word such as A or crash");
             }
         }
         String hero = sheet.match().hero();
@@ -122,8 +125,12 @@ public final class Equipper {
         RigSheet.ProductionSheet p = sheet.production();
         RigSheet.DeliverySheet d = p.delivery();
         if (d != null && d.encoding() != null) {
-            found(d.encoding(), "production.delivery.encoding", "encoding", catalogue::encoding, () ->
-                    catalogue.ids("encodings"));
+            found(
+                    d.encoding(),
+                    "production.delivery.encoding",
+                    "encoding",
+                    catalogue::encoding,
+                    () -> catalogue.ids("encodings"));
         }
         return new Production(
                 p.name(), p.rate(), p.mains(), d == null ? null : new Delivery(d.picture(), d.rate(), d.encoding()));
@@ -189,11 +196,16 @@ public final class Equipper {
         String encodingId = output != null && output.encoding() != null
                 ? output.encoding()
                 : profile == null ? null : profile.encoding();
-        String gamut = output != null && output.gamut() != null ? output.gamut() : profile == null ? null : profile.gamut();
+        String gamut =
+                output != null && output.gamut() != null ? output.gamut() : profile == null ? null : profile.gamut();
         Encoding encoding = encodingId == null
                 ? null
-                : found(encodingId, path + "profile", "encoding", catalogue::encoding, () ->
-                        catalogue.ids("encodings"));
+                : found(
+                        encodingId,
+                        path + "profile",
+                        "encoding",
+                        catalogue::encoding,
+                        () -> catalogue.ids("encodings"));
         Set<Setting> automatic = EnumSet.noneOf(Setting.class);
         Shutter shutter = given(u.shutter(), Setting.SHUTTER, automatic);
         Iso iso = given(u.iso(), Setting.ISO, automatic);
@@ -266,8 +278,8 @@ public final class Equipper {
             throw document.error(
                     path + "codec", "this unit records outside; its codec stands under recorder: {use, output, codec}");
         }
-        Recorder recorder =
-                found(r.use(), path + "recorder.use", "recorder", catalogue::recorder, () -> catalogue.ids("recorders"));
+        Recorder recorder = found(
+                r.use(), path + "recorder.use", "recorder", catalogue::recorder, () -> catalogue.ids("recorders"));
         Output output = r.output() == null
                 ? null
                 : one(r.output(), path + "recorder.output", "output of " + body.called(), body.outputs());

@@ -29,14 +29,12 @@ final class ToleranceReader {
 
     static Tolerances read(
             Document rig, Catalogue catalogue, String profile, String path, Map<String, String> overrides) {
-        Document document = catalogue
-                .tolerances(profile)
-                .orElseThrow(() -> {
-                    List<String> words = catalogue.ids("tolerances");
-                    String problem = "no tolerance profile is called " + Say.quote(profile) + "."
-                            + Say.nearest(profile, words) + " Allowed: " + Say.list(words);
-                    return path.isEmpty() ? new BadInput("--tolerance", problem) : rig.error(path, problem);
-                });
+        Document document = catalogue.tolerances(profile).orElseThrow(() -> {
+            List<String> words = catalogue.ids("tolerances");
+            String problem = "no tolerance profile is called " + Say.quote(profile) + "." + Say.nearest(profile, words)
+                    + " Allowed: " + Say.list(words);
+            return path.isEmpty() ? new BadInput("--tolerance", problem) : rig.error(path, problem);
+        });
         Map<Tolerance, Double> limits = new EnumMap<>(Tolerance.class);
         if (document.at("limits").orElse(null) instanceof Node.Fields fields) {
             fields.fields().forEach((key, field) -> {
@@ -53,14 +51,14 @@ final class ToleranceReader {
         return new Tolerances(profile, limits);
     }
 
-    private static void put(
-            Map<Tolerance, Double> limits, Document document, String path, String key, String text) {
+    private static void put(Map<Tolerance, Double> limits, Document document, String path, String key, String text) {
         Tolerance tolerance = Arrays.stream(Tolerance.values())
                 .filter(t -> t.key().equals(key))
                 .findFirst()
                 .orElseThrow(() -> {
-                    List<String> words =
-                            Arrays.stream(Tolerance.values()).map(Tolerance::key).toList();
+                    List<String> words = Arrays.stream(Tolerance.values())
+                            .map(Tolerance::key)
+                            .toList();
                     return new BadInput(
                             document.file(),
                             document.keyOf(path).orElseGet(() -> document.placeOf(path)),

@@ -53,11 +53,16 @@ public record RigSheet(
             @Nullable DeliverySheet delivery) {}
 
     /** What the production is delivered as. */
-    public record DeliverySheet(@Nullable PictureSize picture, @Nullable FrameRate rate, @Nullable String encoding) {}
+    public record DeliverySheet(
+            @Nullable PictureSize picture,
+            @Nullable FrameRate rate,
+            @Nullable String encoding) {}
 
     /** Which unit is the hero, and how close the match has to be. */
     public record MatchSheet(
-            @JsonProperty(required = true) String hero, @Nullable String tolerance, Match.@Nullable ViewAxis view) {}
+            @JsonProperty(required = true) String hero,
+            @Nullable String tolerance,
+            Match.@Nullable ViewAxis view) {}
 
     /** A scene. */
     public record SceneSheet(
@@ -70,7 +75,9 @@ public record RigSheet(
 
     /** What is on the van. */
     public record KitSheet(
-            @Nullable List<NeutralDensity> filters, @Nullable List<String> lenses, @Nullable List<String> adapters) {}
+            @Nullable List<NeutralDensity> filters,
+            @Nullable List<String> lenses,
+            @Nullable List<String> adapters) {}
 
     /** A camera as it will stand on set. */
     public record UnitSheet(

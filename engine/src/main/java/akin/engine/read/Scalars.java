@@ -146,17 +146,26 @@ final class Scalars {
     }
 
     /** The mapping form of {@link Rates}: rates listed, and the ends of a span of whole rates. */
-    record RatesSheet(@Nullable List<FrameRate> list, @Nullable FrameRate from, @Nullable FrameRate to) {}
+    record RatesSheet(
+            @Nullable List<FrameRate> list,
+            @Nullable FrameRate from,
+            @Nullable FrameRate to) {}
 
     /** The mapping form of {@link IsoMenu}. */
-    record IsoSheet(@Nullable Iso from, @Nullable Iso to, @Nullable Integer step) {}
+    record IsoSheet(
+            @Nullable Iso from, @Nullable Iso to, @Nullable Integer step) {}
 
     /** The mapping form of {@link WhiteMenu}. */
     record WhiteSheet(
-            @Nullable ColourTemperature from, @Nullable ColourTemperature to, @Nullable String step) {}
+            @Nullable ColourTemperature from,
+            @Nullable ColourTemperature to,
+            @Nullable String step) {}
 
     /** The mapping form of {@link ShutterMenu}. */
-    record ShutterSheet(@Nullable Angles angles, @Nullable List<Shutter.Time> times, @Nullable String option) {}
+    record ShutterSheet(
+            @Nullable Angles angles,
+            @Nullable List<Shutter.Time> times,
+            @Nullable String option) {}
 
     /** Angles, listed or dialled. */
     record Angles(List<Shutter.Angle> list, ShutterMenu.@Nullable AngleDial dial) {}
@@ -222,9 +231,8 @@ final class Scalars {
         if (p.currentToken() == JsonToken.VALUE_EMBEDDED_OBJECT && p.getEmbeddedObject() instanceof Node.Scalar s) {
             return s;
         }
-        throw new Unfit("a single value belongs here, not a " + (p.currentToken() == JsonToken.START_ARRAY
-                ? "list"
-                : "mapping"));
+        throw new Unfit("a single value belongs here, not a "
+                + (p.currentToken() == JsonToken.START_ARRAY ? "list" : "mapping"));
     }
 
     private static String text(Node.Scalar scalar) {

@@ -67,7 +67,8 @@ public final class TextFile {
     }
 
     private static Place place(String text, int at) {
-        int line = 1 + (int) text.substring(0, at).chars().filter(c -> c == '\n').count();
+        int line =
+                1 + (int) text.substring(0, at).chars().filter(c -> c == '\n').count();
         int column = at - text.lastIndexOf('\n', Math.max(0, at - 1));
         return new Place(line, Math.max(1, column), at, at);
     }

@@ -19,8 +19,8 @@ import org.snakeyaml.engine.v2.events.Event;
 import org.snakeyaml.engine.v2.events.MappingStartEvent;
 import org.snakeyaml.engine.v2.events.NodeEvent;
 import org.snakeyaml.engine.v2.events.ScalarEvent;
-import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.ReaderException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
@@ -96,7 +96,10 @@ public final class YamlReader {
         } catch (YamlEngineException e) {
             throw new BadInput(file, Place.START, "not YAML");
         }
-        if (root == null || (root instanceof Node.Scalar scalar && scalar.plain() && scalar.text().isEmpty())) {
+        if (root == null
+                || (root instanceof Node.Scalar scalar
+                        && scalar.plain()
+                        && scalar.text().isEmpty())) {
             throw new BadInput(file, Place.START, "the file is empty");
         }
         return root;
@@ -110,11 +113,13 @@ public final class YamlReader {
 
     private void take(Event event) {
         switch (event.getEventId()) {
-            case Alias -> throw new BadInput(
-                    file,
-                    place(event),
-                    "the alias *" + Say.clean(((AliasEvent) event).getAlias().toString())
-                            + " stands here; write the value itself, aliases are not read");
+            case Alias ->
+                throw new BadInput(
+                        file,
+                        place(event),
+                        "the alias *"
+                                + Say.clean(((AliasEvent) event).getAlias().toString())
+                                + " stands here; write the value itself, aliases are not read");
             case Scalar -> scalar((ScalarEvent) event);
             case SequenceStart, MappingStart -> start((CollectionStartEvent) event);
             case SequenceEnd, MappingEnd -> end(event);
@@ -157,14 +162,16 @@ public final class YamlReader {
         if (open.size() >= DEEPEST) {
             throw new BadInput(file, place(event), "nested deeper than " + DEEPEST + " levels");
         }
-        open.push(new Open(
-                event instanceof MappingStartEvent, event.getFlowStyle() == FlowStyle.FLOW, place(event)));
+        open.push(new Open(event instanceof MappingStartEvent, event.getFlowStyle() == FlowStyle.FLOW, place(event)));
     }
 
     private void end(Event event) {
         Open done = open.pop();
         Place place = new Place(
-                done.start.line(), done.start.column(), done.start.from(), place(event).to());
+                done.start.line(),
+                done.start.column(),
+                done.start.from(),
+                place(event).to());
         put(
                 done.mapping
                         ? new Node.Fields(java.util.Collections.unmodifiableMap(done.fields), done.flow, place)
@@ -206,7 +213,10 @@ public final class YamlReader {
         }
         Mark from = start.get();
         return new Place(
-                from.getLine() + 1, from.getColumn() + 1, from.getIndex(), end.get().getIndex());
+                from.getLine() + 1,
+                from.getColumn() + 1,
+                from.getIndex(),
+                end.get().getIndex());
     }
 
     private static Place at(Mark mark) {

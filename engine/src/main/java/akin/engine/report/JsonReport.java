@@ -149,7 +149,8 @@ public final class JsonReport {
 
     private static ObjectWriteContext indented() {
         DefaultIndenter indent = new DefaultIndenter("  ", "\n");
-        PrettyPrinter printer = new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent);
+        PrettyPrinter printer =
+                new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent);
         return new ObjectWriteContext.Base() {
             @Override
             public PrettyPrinter getPrettyPrinter() {

@@ -27,8 +27,8 @@ public final class TextReport {
     public static String render(Assessment assessment, Style style) {
         List<String> out = new ArrayList<>();
         out.addAll(Wrap.lines(
-                clean(assessment.production()) + ": " + clean(assessment.file()) + ", matched to "
-                        + assessment.hero() + " for " + assessment.tolerance(),
+                clean(assessment.production()) + ": " + clean(assessment.file()) + ", matched to " + assessment.hero()
+                        + " for " + assessment.tolerance(),
                 "",
                 "",
                 WIDTH));
@@ -82,14 +82,18 @@ public final class TextReport {
             first = false;
         }
         out.addAll(Wrap.lines(
-                "[" + entry.rule() + ", line " + entry.place().line() + ": " + entry.path() + "]", INDENT, INDENT, WIDTH));
+                "[" + entry.rule() + ", line " + entry.place().line() + ": " + entry.path() + "]",
+                INDENT,
+                INDENT,
+                WIDTH));
     }
 
     private static String change(Assessment.Change change) {
         if (change.to() == null) {
             return change.path() + ": take out " + clean(String.valueOf(change.from()));
         }
-        return change.path() + ": " + (change.from() == null ? "add " : clean(change.from()) + " -> ") + clean(change.to());
+        return change.path() + ": " + (change.from() == null ? "add " : clean(change.from()) + " -> ")
+                + clean(change.to());
     }
 
     private static void targets(List<String> out, List<Target> targets) {
@@ -116,21 +120,20 @@ public final class TextReport {
         out.add("NOT CHECKED: a fact is not known");
         Map<String, List<String>> byFact = new LinkedHashMap<>();
         for (Unchecked line : unchecked) {
-            byFact.computeIfAbsent(
-                            line.missing() + " (" + line.where().words() + ")", fact -> new ArrayList<>())
+            byFact.computeIfAbsent(line.missing() + " (" + line.where().words() + ")", fact -> new ArrayList<>())
                     .add(line.rule() + " of " + line.unit());
         }
         byFact.forEach((fact, rules) -> {
             out.addAll(Wrap.lines(clean(fact), INDENT, INDENT + INDENT, WIDTH));
-            out.addAll(Wrap.lines(
-                    "waits: " + String.join(", ", rules), INDENT + INDENT, INDENT + INDENT, WIDTH));
+            out.addAll(Wrap.lines("waits: " + String.join(", ", rules), INDENT + INDENT, INDENT + INDENT, WIDTH));
         });
     }
 
     private static String lastLine(Assessment a) {
         String counts = a.count(Severity.BAKED_IN) + " baked-in, " + a.count(Severity.LOSSY) + " lossy, "
                 + a.count(Severity.FIXABLE) + " fixable, " + a.count(Severity.ADVICE) + " advice";
-        String verdict = a.verdict() == Verdict.INCOMPLETE ? "incomplete" : a.verdict().word();
+        String verdict =
+                a.verdict() == Verdict.INCOMPLETE ? "incomplete" : a.verdict().word();
         return a.checks() + " checks run, " + a.unchecked().size() + " unchecked: " + verdict + " (" + counts + ")";
     }
 

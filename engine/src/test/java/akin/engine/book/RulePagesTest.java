@@ -58,7 +58,8 @@ class RulePagesTest {
                 .filter(name -> name.contains("/"))
                 .collect(Collectors.toCollection(TreeSet::new));
         assertThat(pages.keySet()).containsExactlyInAnyOrderElementsOf(named);
-        pages.forEach((file, page) -> assertThat(page.id()).as("id on the page of %s", file).isEqualTo(file));
+        pages.forEach((file, page) ->
+                assertThat(page.id()).as("id on the page of %s", file).isEqualTo(file));
     }
 
     @Test
@@ -80,14 +81,19 @@ class RulePagesTest {
             List<Pages.Example> examples = Pages.examples(id + ".md", read(files.get(id)));
             List<DynamicNode> tests = new ArrayList<>();
             tests.add(dynamicTest("has examples of both kinds", () -> {
-                assertThat(examples.stream().filter(Pages.Example::fires)).as("under Fires").isNotEmpty();
-                assertThat(examples.stream().filter(e -> !e.fires())).as("under Stays quiet").isNotEmpty();
+                assertThat(examples.stream().filter(Pages.Example::fires))
+                        .as("under Fires")
+                        .isNotEmpty();
+                assertThat(examples.stream().filter(e -> !e.fires()))
+                        .as("under Stays quiet")
+                        .isNotEmpty();
             }));
             for (Pages.Example example : examples) {
                 String name = (example.fires() ? "fires, line " : "stays quiet, line ") + example.line();
                 tests.add(dynamicTest(name, () -> prove(id, example)));
             }
-            tests.add(dynamicTest("shows every severity and every fix of its front matter", () -> complete(id, examples)));
+            tests.add(dynamicTest(
+                    "shows every severity and every fix of its front matter", () -> complete(id, examples)));
             return dynamicContainer(id, tests);
         });
     }
@@ -98,15 +104,19 @@ class RulePagesTest {
         Assessment assessment = checker.check(rig, null, FailOn.LOSSY);
         Map<Integer, String> expected = expected(example);
         Map<Integer, String> found = new TreeMap<>();
-        of(id, assessment).forEach(f -> found.merge(
-                changes.placeOf(f.path()).line(), f.severity().word(), (a, b) -> a + " and " + b));
+        of(id, assessment)
+                .forEach(f -> found.merge(
+                        changes.placeOf(f.path()).line(), f.severity().word(), (a, b) -> a + " and " + b));
         assertThat(found).as("findings of %s by line of the example", id).isEqualTo(expected);
-        boolean unchecked = assessment.unchecked().stream().anyMatch(u -> u.rule().equals(id));
+        boolean unchecked =
+                assessment.unchecked().stream().anyMatch(u -> u.rule().equals(id));
         assertThat(unchecked)
                 .as("%s could not be checked; say '# unchecked' where that is meant", id)
                 .isEqualTo(UNCHECKED.matcher(example.text()).find());
         if (example.fires()) {
-            assertThat(expected).as("a '# finds: severity' on the line of the cause").isNotEmpty();
+            assertThat(expected)
+                    .as("a '# finds: severity' on the line of the cause")
+                    .isNotEmpty();
         }
         for (Assessment.Entry entry : of(id, assessment)) {
             for (Assessment.Remedy fix : entry.fixes()) {
@@ -120,13 +130,15 @@ class RulePagesTest {
         if (fix.edits().isEmpty()) {
             return;
         }
-        List<Edit> edits = fix.edits().stream().map(c -> new Edit(c.path(), c.to())).toList();
+        List<Edit> edits =
+                fix.edits().stream().map(c -> new Edit(c.path(), c.to())).toList();
         Document mended = YamlReader.read(rig.file(), Edits.apply(rig, edits));
         Assessment after = checker.check(mended, null, FailOn.LOSSY);
         assertThat(after.findings())
                 .as("%s after the fix: %s", entry.rule(), fix.effect())
                 .noneMatch(f -> f.rule().equals(entry.rule()) && f.units().equals(entry.units()));
-        Set<String> known = before.findings().stream().map(f -> f.rule() + f.units()).collect(Collectors.toSet());
+        Set<String> known =
+                before.findings().stream().map(f -> f.rule() + f.units()).collect(Collectors.toSet());
         long fresh = after.findings().stream()
                 .map(f -> f.rule() + f.units())
                 .filter(key -> !known.contains(key))
@@ -148,7 +160,8 @@ class RulePagesTest {
         }
         assertThat(severities)
                 .as("severities that examples give")
-                .containsExactlyInAnyOrderElementsOf(page.severities().stream().map(s -> s.word()).toList());
+                .containsExactlyInAnyOrderElementsOf(
+                        page.severities().stream().map(s -> s.word()).toList());
         page.fixes().forEach((key, template) -> {
             String pattern = "\\Q" + template.replaceAll("\\{[a-z0-9:-]+}", "\\\\E.*\\\\Q") + "\\E";
             assertThat(effects).as("an example that gives the fix %s", key).anyMatch(e -> e.matches(pattern));
@@ -176,7 +189,10 @@ class RulePagesTest {
         try (Stream<Path> all = Files.walk(RULES)) {
             return all.filter(f -> f.toString().endsWith(".md"))
                     .collect(toMap(
-                            f -> RULES.relativize(f).toString().replace('\\', '/').replaceAll("\\.md$", ""),
+                            f -> RULES.relativize(f)
+                                    .toString()
+                                    .replace('\\', '/')
+                                    .replaceAll("\\.md$", ""),
                             f -> f,
                             (a, b) -> a,
                             TreeMap::new));

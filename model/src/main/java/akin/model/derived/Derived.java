@@ -10,8 +10,6 @@ public interface Derived {
 
     /** The kebab-case name of a kind of derived fact: {@code ExposureTime} is {@code exposure-time}. */
     static String nameOf(Class<?> kind) {
-        return kind.getSimpleName()
-                .replaceAll("(?<=[a-z0-9])(?=[A-Z])", "-")
-                .toLowerCase(Locale.ROOT);
+        return kind.getSimpleName().replaceAll("(?<=[a-z0-9])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
     }
 }

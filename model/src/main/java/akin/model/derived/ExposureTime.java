@@ -25,10 +25,7 @@ public record ExposureTime(String unitName, Shutter setting, FrameRate rate, Big
         return Inputs.of(ExposureTime.class, unit)
                 .setting("shutter", shutter)
                 .derive(() -> new ExposureTime(
-                        unit.name(),
-                        requireNonNull(shutter),
-                        unit.rate(),
-                        shutter.seconds(unit.rate())));
+                        unit.name(), requireNonNull(shutter), unit.rate(), shutter.seconds(unit.rate())));
     }
 
     /** Exposure time in milliseconds. */

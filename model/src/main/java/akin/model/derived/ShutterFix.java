@@ -18,7 +18,8 @@ public final class ShutterFix {
         }
         return menu.nearest(wanted.seconds(), unit.rate()).stream()
                 .map(setting -> {
-                    ExposureTime then = new ExposureTime(unit.name(), setting, unit.rate(), setting.seconds(unit.rate()));
+                    ExposureTime then =
+                            new ExposureTime(unit.name(), setting, unit.rate(), setting.seconds(unit.rate()));
                     return Fix.set("set-shutter", unit.path("shutter"), setting)
                             .with("setting", null, setting)
                             .with("time", null, then.milliseconds(), "ms")

@@ -12,7 +12,8 @@ public sealed interface Value {
     String name();
 
     /** The unit (camera) that the value belongs to, or null when it belongs to no single one. */
-    @Nullable String unitOf();
+    @Nullable
+    String unitOf();
 
     /**
      * A number with its physical unit.

@@ -11,7 +11,11 @@ import org.jspecify.annotations.Nullable;
  * @param chroma chroma sampling, such as {@code 4:2:2}
  */
 public record Codec(
-        String id, @Nullable Kind kind, @Nullable Integer bits, @Nullable String chroma, @Nullable String source) {
+        String id,
+        @Nullable Kind kind,
+        @Nullable Integer bits,
+        @Nullable String chroma,
+        @Nullable String source) {
 
     /** Whether the picture is developed before it is written. */
     public enum Kind {

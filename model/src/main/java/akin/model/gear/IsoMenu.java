@@ -15,7 +15,11 @@ import org.jspecify.annotations.Nullable;
  * @param to highest of the span
  * @param step distance in ISO where the span is not in third stops
  */
-public record IsoMenu(List<Iso> listed, @Nullable Iso from, @Nullable Iso to, @Nullable Integer step) {
+public record IsoMenu(
+        List<Iso> listed,
+        @Nullable Iso from,
+        @Nullable Iso to,
+        @Nullable Integer step) {
 
     /** The first decade of the customary third-stop series of ISO arithmetic speeds (ISO 12232, from memory). */
     private static final int[] THIRDS = {100, 125, 160, 200, 250, 320, 400, 500, 640, 800};
@@ -46,7 +50,8 @@ public record IsoMenu(List<Iso> listed, @Nullable Iso from, @Nullable Iso to, @N
         IntStream below = IntStream.of(10, 12, 16, 20, 25, 32, 40, 50, 64, 80);
         IntStream above = IntStream.range(0, 60).map(i -> {
             double exact = 1000 * Math.pow(10, i / 10.0);
-            int decade = (int) Math.pow(10, i / 10);
+            int whole = i / 10;
+            int decade = (int) Math.pow(10, whole);
             int[] mantissas = {1000, 1250, 1600, 2000, 2500, 3200, 4000, 5000, 6400, 8000};
             int nominal = mantissas[i % 10] * decade;
             // From 10,000 on the customary numbers go on doubling: 12800, 25600, 51200, 102400.

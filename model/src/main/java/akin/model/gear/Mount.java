@@ -10,4 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param flange distance from the mount's face to the image plane
  */
 public record Mount(
-        String id, @Nullable String name, @Nullable Length flange, @Nullable String source) {}
+        String id,
+        @Nullable String name,
+        @Nullable Length flange,
+        @Nullable String source) {}

@@ -13,7 +13,10 @@ import org.jspecify.annotations.Nullable;
  * @param slowest lowest rate of the span that can be dialled in whole frames a second, or null
  * @param fastest highest rate of that span, or null
  */
-public record Rates(List<FrameRate> listed, @Nullable FrameRate slowest, @Nullable FrameRate fastest) {
+public record Rates(
+        List<FrameRate> listed,
+        @Nullable FrameRate slowest,
+        @Nullable FrameRate fastest) {
 
     /** Copies the list. */
     public Rates {

@@ -9,4 +9,5 @@ import org.jspecify.annotations.Nullable;
  * @param id the word rig and gear files use for it
  * @param area its width and height
  */
-public record SensorFormat(String id, String name, Area area, @Nullable String source) {}
+public record SensorFormat(
+        String id, String name, Area area, @Nullable String source) {}

@@ -20,7 +20,10 @@ import org.jspecify.annotations.Nullable;
  * @param option a menu item that has to be switched on first for angles to appear
  */
 public record ShutterMenu(
-        List<Shutter.Angle> angles, @Nullable AngleDial dial, List<Shutter.Time> times, @Nullable String option) {
+        List<Shutter.Angle> angles,
+        @Nullable AngleDial dial,
+        List<Shutter.Time> times,
+        @Nullable String option) {
 
     /**
      * Angles in even steps.
@@ -41,9 +44,7 @@ public record ShutterMenu(
         }
 
         Shutter.Angle nearest(double degrees) {
-            BigDecimal clamped = BigDecimal.valueOf(degrees)
-                    .max(from.degrees())
-                    .min(to.degrees());
+            BigDecimal clamped = BigDecimal.valueOf(degrees).max(from.degrees()).min(to.degrees());
             BigDecimal steps = clamped.subtract(from.degrees()).divide(step.degrees(), 0, RoundingMode.HALF_EVEN);
             BigDecimal found = from.degrees().add(steps.multiply(step.degrees()));
             if (found.compareTo(to.degrees()) > 0) {

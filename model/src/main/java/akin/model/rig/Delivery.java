@@ -11,4 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param rate frame rate delivered; null when it is the production's own
  * @param encoding id of the encoding it is viewed in
  */
-public record Delivery(@Nullable PictureSize picture, @Nullable FrameRate rate, @Nullable String encoding) {}
+public record Delivery(
+        @Nullable PictureSize picture,
+        @Nullable FrameRate rate,
+        @Nullable String encoding) {}

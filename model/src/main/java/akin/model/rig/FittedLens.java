@@ -15,4 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param adapter what stands between it and the body, or null
  */
 public record FittedLens(
-        Lens lens, @Nullable Length focal, @Nullable Aperture stop, @Nullable Adapter adapter) {}
+        Lens lens,
+        @Nullable Length focal,
+        @Nullable Aperture stop,
+        @Nullable Adapter adapter) {}

@@ -14,4 +14,6 @@ import org.jspecify.annotations.Nullable;
  * @param adapters adapters; null when not listed
  */
 public record Kit(
-        @Nullable List<NeutralDensity> filters, @Nullable List<Lens> lenses, @Nullable List<Adapter> adapters) {}
+        @Nullable List<NeutralDensity> filters,
+        @Nullable List<Lens> lenses,
+        @Nullable List<Adapter> adapters) {}

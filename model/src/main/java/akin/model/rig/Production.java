@@ -13,4 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param delivery what it is delivered as
  */
 public record Production(
-        String name, FrameRate rate, @Nullable Frequency mains, @Nullable Delivery delivery) {}
+        String name,
+        FrameRate rate,
+        @Nullable Frequency mains,
+        @Nullable Delivery delivery) {}
