@@ -61,7 +61,7 @@ public final class LightPulses {
      * @throws IllegalArgumentException if an argument is 0 or below
      */
     public static boolean safe(BigFraction exposureSeconds, BigFraction mainsHz) {
-        return exactPulses(exposureSeconds, mainsHz).getDenominator().equals(BigInteger.ONE);
+        return Whole.is(exactPulses(exposureSeconds, mainsHz));
     }
 
     /**
@@ -84,7 +84,7 @@ public final class LightPulses {
                             + tolerancePercentOfPulse);
         }
         BigFraction pulses = exactPulses(exposureSeconds, mainsHz);
-        BigFraction off = pulses.subtract(nearestWholePulses(pulses)).abs();
+        BigFraction off = pulses.subtract(Whole.nearestFromOne(pulses)).abs();
         return off.multiply(100).compareTo(BigFraction.from(tolerancePercentOfPulse)) <= 0;
     }
 
@@ -124,7 +124,7 @@ public final class LightPulses {
      * @throws IllegalArgumentException if an argument is 0 or below
      */
     public static BigFraction nearestSafeTime(BigFraction exposureSeconds, BigFraction mainsHz) {
-        BigFraction n = nearestWholePulses(exactPulses(exposureSeconds, mainsHz));
+        BigFraction n = Whole.nearestFromOne(exactPulses(exposureSeconds, mainsHz));
         return n.divide(pulseHz(mainsHz));
     }
 
@@ -152,8 +152,8 @@ public final class LightPulses {
      *
      * <p>k is the whole number nearest to 2 m / fps, half-way going up; the beat is |2 m − k fps|. Where it is 0 and k is
      * 1 or above, every frame collects the same light at any shutter, but rows of a rolling shutter still meet different
-     * phases: bands then stand still rather than vanish. k is 0 where frames follow faster than one and a half pulses
-     * (fps above 4 m): the pulses themselves are then seen.
+     * phases: bands then stand still rather than vanish. k is 0 where more than two frames fall on one pulse (fps above
+     * 4 m): the pulses themselves are then seen.
      *
      * <p>Source: frame rates safe at any shutter, 120 / k under 60 Hz (cinematography.com, topic 13437); the beat is the
      * alias of a sampled periodic signal. Check values: 24, 60 Hz → k 5, beat 0; 24000/1001, 60 Hz → k 5, beat 0.1199 Hz;
@@ -167,7 +167,7 @@ public final class LightPulses {
     public static Phase phase(BigFraction framesPerSecond, BigFraction mainsHz) {
         Require.positive("frame rate", framesPerSecond, "frames per second");
         BigFraction light = pulseHz(mainsHz);
-        BigFraction nearest = roundHalfUp(light.divide(framesPerSecond));
+        BigFraction nearest = Whole.nearest(light.divide(framesPerSecond));
         BigFraction beat = light.subtract(nearest.multiply(framesPerSecond)).abs();
         return new Phase(nearest.getNumerator(), beat);
     }
@@ -191,7 +191,7 @@ public final class LightPulses {
     public static double bandingPercent(BigFraction exposureSeconds, BigFraction pulseHz, double modulationDepth) {
         Require.share("modulation depth", modulationDepth);
         BigFraction pulses = pulsesAt(exposureSeconds, pulseHz);
-        double rest = pulses.subtract(roundHalfUp(pulses)).doubleValue();
+        double rest = pulses.subtract(Whole.nearest(pulses)).doubleValue();
         // |sin| has period 1 in x = F t: reducing the argument first makes whole pulses give exactly 0
         double sine = Math.abs(Math.sin(Math.PI * rest));
         return 200 * modulationDepth * sine / (Math.PI * pulses.doubleValue());
@@ -217,7 +217,7 @@ public final class LightPulses {
     public static double switchedBandingPercent(BigFraction exposureSeconds, BigFraction pulseHz, double onShare) {
         Require.share("share of on-time", Require.positive("share of on-time", onShare, "of the time"));
         BigFraction pulses = pulsesAt(exposureSeconds, pulseHz);
-        double rest = pulses.subtract(floor(pulses)).doubleValue();
+        double rest = pulses.subtract(Whole.below(pulses)).doubleValue();
         double swing = Math.min(rest, onShare) - Math.max(0, rest + onShare - 1);
         return 100 * Math.max(0, swing) / (onShare * pulses.doubleValue());
     }
@@ -256,19 +256,5 @@ public final class LightPulses {
     private static BigFraction pulsesAt(BigFraction exposureSeconds, BigFraction pulseHz) {
         Require.positive("exposure time", exposureSeconds, "s");
         return exposureSeconds.multiply(Require.positive("pulse frequency", pulseHz, "Hz"));
-    }
-
-    private static BigFraction nearestWholePulses(BigFraction pulses) {
-        BigFraction nearest = roundHalfUp(pulses);
-        return nearest.signum() == 0 ? BigFraction.ONE : nearest;
-    }
-
-    private static BigFraction roundHalfUp(BigFraction value) {
-        return floor(value.add(BigFraction.of(1, 2)));
-    }
-
-    /** Whole part; the values here are never negative, so cutting off is rounding down. */
-    private static BigFraction floor(BigFraction value) {
-        return BigFraction.of(value.getNumerator().divide(value.getDenominator()));
     }
 }

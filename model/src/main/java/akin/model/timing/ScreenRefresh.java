@@ -1,6 +1,5 @@
 package akin.model.timing;
 
-import java.math.BigInteger;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -54,7 +53,39 @@ public final class ScreenRefresh {
      * @throws IllegalArgumentException if an argument is 0 or below
      */
     public static boolean clean(BigFraction exposureSeconds, BigFraction refreshHz) {
-        return exact(exposureSeconds, refreshHz).getDenominator().equals(BigInteger.ONE);
+        return Whole.is(exact(exposureSeconds, refreshHz));
+    }
+
+    /**
+     * How far an exposure is from a whole number of refreshes, one at least: what part of the screen, in percent, is shown
+     * once too often or too seldom. A rule holds it against a tolerance, since menus round.
+     *
+     * <p>100 |t · refresh − n| for the nearest whole n, n being 1 or above. Arithmetic. Check values: 1/60 s at 60 Hz → 0;
+     * 1/60 s at 60000/1001 Hz → 0.0999 %; 1/48 s at 60 Hz → 25 %.
+     *
+     * @param exposureSeconds exposure time in seconds, above 0
+     * @param refreshHz refresh rate in Hz, above 0
+     * @return percent of one refresh, 0 to 50, or up to 100 for exposures shorter than half a refresh
+     * @throws IllegalArgumentException if an argument is 0 or below
+     */
+    public static double percentOff(BigFraction exposureSeconds, BigFraction refreshHz) {
+        BigFraction held = exact(exposureSeconds, refreshHz);
+        return held.subtract(Whole.nearestFromOne(held)).abs().multiply(100).doubleValue();
+    }
+
+    /**
+     * The clean exposure time nearest to one that is wanted.
+     *
+     * <p>n / refresh with n the whole number nearest to t · refresh, 1 at least; half-way goes to the longer time. Check
+     * value: 1/48 s at 60 Hz → 1/60 s.
+     *
+     * @param exposureSeconds wanted exposure time in seconds, above 0
+     * @param refreshHz refresh rate in Hz, above 0
+     * @return a clean exposure time in seconds
+     * @throws IllegalArgumentException if an argument is 0 or below
+     */
+    public static BigFraction nearestCleanTime(BigFraction exposureSeconds, BigFraction refreshHz) {
+        return Whole.nearestFromOne(exact(exposureSeconds, refreshHz)).divide(refreshHz);
     }
 
     private static BigFraction exact(BigFraction exposureSeconds, BigFraction refreshHz) {

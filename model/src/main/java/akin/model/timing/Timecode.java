@@ -1,6 +1,5 @@
 package akin.model.timing;
 
-import java.math.BigInteger;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -149,16 +148,12 @@ public final class Timecode {
 
     private static int nominalRate(BigFraction rate) {
         Require.positive("frame rate", rate, "frames per second");
-        BigFraction whole = isWhole(rate) ? rate : rate.divide(SLOWED);
-        if (!isWhole(whole) || whole.compareTo(BigFraction.of(HIGHEST_NOMINAL_RATE)) > 0) {
+        BigFraction whole = Whole.is(rate) ? rate : rate.divide(SLOWED);
+        if (!Whole.is(whole) || whole.compareTo(BigFraction.of(HIGHEST_NOMINAL_RATE)) > 0) {
             throw new IllegalArgumentException("timecode counts whole rates up to " + HIGHEST_NOMINAL_RATE
                     + " frames per second, or those times 1000/1001; was " + rate);
         }
         return whole.intValue();
-    }
-
-    private static boolean isWhole(BigFraction value) {
-        return value.getDenominator().equals(BigInteger.ONE);
     }
 
     private static void requireDropFrame(BigFraction rate, int nominal) {
