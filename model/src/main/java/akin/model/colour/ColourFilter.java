@@ -1,5 +1,6 @@
 package akin.model.colour;
 
+import akin.model.quantity.ColourTemperature;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.Objects;
@@ -30,12 +31,17 @@ public record ColourFilter(
         }
     }
 
+    /** Shift in mired that turns light of one colour temperature into another: negative towards blue. */
+    public static double shift(ColourTemperature from, ColourTemperature to) {
+        return to.mired() - from.mired();
+    }
+
     /**
      * The filter that comes nearest to a wanted shift; empty when none is nearer than no filter at all.
      *
      * <p>Mired shifts add, so what remains is {@code wanted - miredShift}. Common practice, no source.
      *
-     * @param wanted shift in mired, see {@link Mired#shift}
+     * @param wanted shift in mired, see {@link #shift}
      */
     public static Optional<ColourFilter> nearest(Collection<ColourFilter> filters, double wanted) {
         return filters.stream()

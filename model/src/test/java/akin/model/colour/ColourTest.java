@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import akin.model.quantity.ColourTemperature;
 import akin.published.PublishedTable;
 import akin.published.PublishedTable.Row;
 import akin.published.SharedData;
@@ -174,13 +175,13 @@ class ColourTest {
     @MethodSource("temperatures")
     void colourTemperature(Row row) {
         switch (row.text("kind").split(" ", -1)[0]) {
-            case "CIE" -> assertNear(ColourTemperature.daylight(row.number("input")), row, 1e-6);
+            case "CIE" -> assertNear(LightColour.daylight(row.number("input")), row, 1e-6);
             case "Planckian" -> {
                 boolean fit = row.text("kind").contains("Kang");
-                assertNear(ColourTemperature.blackBody(row.number("input")), row, fit ? 5.1e-6 : 5e-4);
+                assertNear(LightColour.blackBody(row.number("input")), row, fit ? 5.1e-6 : 5e-4);
             }
             case "McCamy1992" ->
-                assertThat(ColourTemperature.correlated(illuminant(row.text("input"))))
+                assertThat(LightColour.correlated(illuminant(row.text("input"))))
                         // The table prints illuminants to five decimals and computes from more.
                         .isCloseTo(row.number("expected_1"), within(0.2));
             default -> {
@@ -202,13 +203,13 @@ class ColourTest {
                 .findFirst()
                 .orElseThrow()
                 .number("expected_1");
-        assertThat(ColourTemperature.correlated(illuminant(name))).isCloseTo(exact, within(2.0));
+        assertThat(LightColour.correlated(illuminant(name))).isCloseTo(exact, within(2.0));
     }
 
     @Test
     void temperaturesOutsideTheFormulasAreRefused() {
-        assertThatThrownBy(() -> ColourTemperature.daylight(3200)).hasMessageContaining("daylight");
-        assertThatThrownBy(() -> ColourTemperature.blackBody(Double.NaN)).hasMessageContaining("black body");
+        assertThatThrownBy(() -> LightColour.daylight(3200)).hasMessageContaining("daylight");
+        assertThatThrownBy(() -> LightColour.blackBody(Double.NaN)).hasMessageContaining("black body");
     }
 
     private static Chromaticity illuminant(String name) {
@@ -247,9 +248,9 @@ class ColourTest {
     void filterNearestToAWantedShift() {
         List<ColourFilter> filters = SharedData.filters();
         // Daylight film under tungsten light and the reverse: 80A and 85B are made for 3200 K and 5500 K.
-        assertThat(nearestName(filters, Mired.shift(3200, 5500))).isEqualTo("Wratten 80A");
-        assertThat(nearestName(filters, Mired.shift(5500, 3200))).isEqualTo("Wratten 85B");
-        assertThat(nearestName(filters, Mired.shift(3200, 4300))).isEqualTo("1/2 CTB");
+        assertThat(nearestName(filters, shift(3200, 5500))).isEqualTo("Wratten 80A");
+        assertThat(nearestName(filters, shift(5500, 3200))).isEqualTo("Wratten 85B");
+        assertThat(nearestName(filters, shift(3200, 4300))).isEqualTo("1/2 CTB");
         assertThat(ColourFilter.nearest(filters, 2)).as("worse than none").isEmpty();
         assertThat(ColourFilter.nearest(filters, 0)).isEmpty();
     }
@@ -276,10 +277,12 @@ class ColourTest {
     // 3200 K to 5600 K is arithmetic; 6500 K from a docstring of colour-science.
     @Test
     void miredShifts() {
-        assertThat(Mired.of(6500)).isCloseTo(153.84615, within(1e-5));
-        assertThat(Mired.shift(3200, 5600)).isCloseTo(-133.929, within(1e-3));
-        assertThat(Mired.toKelvin(Mired.of(4300))).isCloseTo(4300, within(1e-9));
-        assertThatThrownBy(() -> Mired.of(0)).hasMessageContaining("colour temperature");
-        assertThatThrownBy(() -> Mired.toKelvin(-5)).hasMessageContaining("mired");
+        assertThat(new ColourTemperature(6500).mired()).isCloseTo(153.84615, within(1e-5));
+        assertThat(shift(3200, 5600)).isCloseTo(-133.929, within(1e-3));
+        assertThat(shift(5600, 3200)).isCloseTo(133.929, within(1e-3));
+    }
+
+    private static double shift(int fromKelvin, int toKelvin) {
+        return ColourFilter.shift(new ColourTemperature(fromKelvin), new ColourTemperature(toKelvin));
     }
 }

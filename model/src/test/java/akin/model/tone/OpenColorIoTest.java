@@ -35,7 +35,7 @@ class OpenColorIoTest {
     private static final Path PYTHON = Path.of("/usr/bin/python3");
     private static final String NEEDED = "the Debian package python3-pyopencolorio is not installed, so the comparison"
             + " with OpenColorIO was not made";
-    private static final int SAMPLES = 300;
+    private static final int SAMPLES = 100;
 
     private static final Map<String, Encoding> ENCODINGS = SharedData.encodings();
     private static final Map<String, Gamut> GAMUTS = SharedData.gamuts();

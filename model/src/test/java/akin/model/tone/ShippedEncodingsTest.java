@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What must hold for any curve, held against every shipped one with generated light and code values. */
 class ShippedEncodingsTest {
-    private static final int SAMPLES = 4000;
+    private static final int SAMPLES = 1000;
 
     /**
      * Steps where the published, rounded constants of two pieces do not meet, in values of the curve: the widest is a

@@ -1,8 +1,8 @@
 package akin.model.colour;
 
 /** Chromaticities of lights that are described by a colour temperature in kelvin, and back. */
-public final class ColourTemperature {
-    private ColourTemperature() {}
+public final class LightColour {
+    private LightColour() {}
 
     /**
      * A phase of daylight.
