@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class NeutralDensityTest {
     /** Published: optical tables named in the file; the stops a filter is sold as are rounded from log10(2) = 0.30103. */
     @ParameterizedTest
-    @CsvFileSource(resources = "/akin/published/quantity/nd-density.csv", numLinesToSkip = 1)
+    @CsvFileSource(resources = "/akin/published/nd-density.csv", numLinesToSkip = 1)
     void densityGivesThePublishedStops(String density, String sold, double transmittance, double exactStops) {
         NeutralDensity filter = NeutralDensity.parse("ND " + density);
         assertThat(filter.stops()).isEqualTo(exactStops, within(0.01));

@@ -4,13 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import akin.published.PublishedTable;
+import akin.published.PublishedTable.Row;
 import java.math.BigDecimal;
+import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ShutterTest {
@@ -33,20 +36,24 @@ class ShutterTest {
         assertThat(half.sameTime(slightlyLonger, rate)).isFalse();
     }
 
+    static List<Row> publishedExposures() {
+        return PublishedTable.read("/akin/published/flicker-safe.csv").stream()
+                .filter(row -> row.text("verdict").equals("angle-to-exposure"))
+                .toList();
+    }
+
     /** Published: gregssandbox.com, "Effect of shutter angle"; the printed 1/n is rounded, hence 0.5 %. */
     @ParameterizedTest
-    @CsvFileSource(resources = "/akin/published/quantity/angle-to-exposure.csv", numLinesToSkip = 1)
-    void angleGivesThePublishedExposure(
-            String mains, String fps, String angle, double exposure, String verdict, String note) {
-        FrameRate rate = FrameRate.parse(fps);
-        Shutter shutter = Shutter.parse(angle + "°");
-        double printed = Shutter.parse(note.replace("published exposure ", ""))
-                .seconds(rate)
-                .doubleValue();
-        assertThat(verdict).isEqualTo("angle-to-exposure");
-        assertThat(shutter.seconds(rate).doubleValue()).isCloseTo(printed, Percentage.withPercentage(0.5));
-        assertThat(shutter.seconds(rate).doubleValue()).isEqualTo(exposure, within(1e-9));
-        assertThat(shutter.degrees(rate)).isEqualTo(Double.parseDouble(angle), within(1e-12));
+    @MethodSource("publishedExposures")
+    void angleGivesThePublishedExposure(Row row) {
+        FrameRate rate = FrameRate.parse(row.text("fps"));
+        Shutter shutter = Shutter.parse(row.text("shutter_angle_deg") + "°");
+        Shutter printed = Shutter.parse(row.text("note").replace("published exposure ", ""));
+        double seconds = shutter.seconds(rate).doubleValue();
+        assertThat(seconds)
+                .isCloseTo(printed.seconds(rate).doubleValue(), Percentage.withPercentage(0.5))
+                .isEqualTo(row.number("exposure_s"), within(1e-9));
+        assertThat(shutter.degrees(rate)).isEqualTo(row.number("shutter_angle_deg"), within(1e-12));
     }
 
     /** Published: provideocoalition.com, "Flicker: Why On-Set Monitors Fail Us" (144° is 1/60 s); 172.8° by arithmetic. */

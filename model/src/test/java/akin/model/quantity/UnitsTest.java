@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import akin.published.PublishedTable;
+import akin.published.PublishedTable.Row;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,6 +28,23 @@ class UnitsTest {
         double shift = ColourTemperature.parse("5600 K").mired()
                 - ColourTemperature.parse("3200 K").mired();
         assertThat(shift).isEqualTo(-133.929, within(1e-3));
+    }
+
+    /** Published: pairs of colour temperatures before and after a blue filter, in the notes of the table. */
+    @Test
+    void shiftsOfPublishedPairs() {
+        Pattern pair = Pattern.compile(".*\\(([0-9]+K) to ([0-9]+K)\\)");
+        int pairs = 0;
+        for (Row row : PublishedTable.read("/akin/published/filter-mired.csv")) {
+            Matcher matcher = pair.matcher(row.text("source"));
+            if (matcher.matches()) {
+                double before = ColourTemperature.parse(matcher.group(1)).mired();
+                double after = ColourTemperature.parse(matcher.group(2)).mired();
+                assertThat(after - before).isEqualTo(row.number("mired_shift"), within(0.05));
+                pairs++;
+            }
+        }
+        assertThat(pairs).isEqualTo(4);
     }
 
     @Test
