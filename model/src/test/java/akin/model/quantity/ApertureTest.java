@@ -35,7 +35,9 @@ class ApertureTest {
             assertThat(Aperture.nearestThirdStopMark(marks.get(i))).isEqualTo(marks.get(i));
             double exact = Math.pow(2, (i - 3) / 6.0);
             assertThat(Aperture.nearestThirdStopMark(exact)).isEqualTo(marks.get(i));
-            assertThat(marks.get(i)).isEqualTo(exact, within(0.06 * exact));
+            // 1.2 is the one mark that custom rounds far from its exact 1.26.
+            double slack = marks.get(i) == 1.2 ? 0.05 : 0.03;
+            assertThat(marks.get(i)).isEqualTo(exact, within(slack * exact));
         }
         assertThat(Aperture.nearestThirdStopMark(0.1)).isEqualTo(0.7);
         assertThat(Aperture.nearestThirdStopMark(1e300)).isEqualTo(64.0);
