@@ -1,0 +1,102 @@
+package akin.model.derived;
+
+import static java.util.Objects.requireNonNull;
+
+import akin.model.exposure.Light;
+import akin.model.finding.WhereFound;
+import akin.model.gear.Adapter;
+import akin.model.gear.Lens;
+import akin.model.quantity.Aperture;
+import akin.model.rig.FittedLens;
+import akin.model.rig.Unit;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The stop that decides exposure: the light that arrives behind the lens and any converter.
+ *
+ * @param unitName name of the unit
+ * @param setting the stop as set on the lens
+ * @param tNumber T number behind the lens and its adapter: T x factor x 2^(light / 2)
+ * @param basis where the T number comes from
+ */
+public record PhotometricStop(String unitName, Aperture setting, double tNumber, Basis basis) implements Derived {
+
+    /** Where a T number comes from. */
+    public enum Basis {
+        /** Set on the lens as a T number. */
+        ENGRAVED,
+        /** From the f number set, and what the lens loses between its widest f and its widest T. */
+        FROM_LENS,
+        /** The f number taken for the T number, since what the lens loses is not known. */
+        GUESSED
+    }
+
+    /** Light a prime is taken to lose at most when nothing is known, in stops. Common practice, no source. */
+    public static final double PRIME_LOSS = 1.0 / 3;
+
+    /** Light a zoom is taken to lose at most when nothing is known, in stops. Common practice, no source. */
+    public static final double ZOOM_LOSS = 2.0 / 3;
+
+    /** The photometric stop, or what is missing for it. */
+    public static List<Object> derive(Unit unit) {
+        return require(Inputs.of(PhotometricStop.class, unit), unit).derive(() -> of(unit));
+    }
+
+    /** Names what is needed of a unit for its photometric stop. */
+    static Inputs require(Inputs inputs, Unit unit) {
+        FittedLens fitted = unit.lens();
+        inputs.setting("lens", fitted);
+        if (fitted != null) {
+            inputs.setting("lens.stop", fitted.stop());
+            Adapter adapter = fitted.adapter();
+            if (adapter != null) {
+                inputs.input(adapter.path("factor"), WhereFound.SPEC_SHEET, adapter.factor());
+            }
+        }
+        return inputs;
+    }
+
+    /** The photometric stop of a unit of which everything needed is known. */
+    static PhotometricStop of(Unit unit) {
+        FittedLens fitted = requireNonNull(unit.lens());
+        Aperture stop = requireNonNull(fitted.stop());
+        double factor = converted(fitted);
+        if (stop.kind() == Aperture.Kind.PHOTOMETRIC) {
+            return new PhotometricStop(unit.name(), stop, stop.number() * factor, Basis.ENGRAVED);
+        }
+        Double loss = loss(fitted.lens());
+        return loss == null
+                ? new PhotometricStop(unit.name(), stop, stop.number() * factor, Basis.GUESSED)
+                : new PhotometricStop(unit.name(), stop, stop.number() * loss * factor, Basis.FROM_LENS);
+    }
+
+    /**
+     * What the stop set on a lens would be for another T number behind its adapter, in the kind of number its ring is
+     * set in: the inverse of {@link #tNumber}.
+     */
+    double onTheRing(double wantedT) {
+        return setting.number() * wantedT / tNumber;
+    }
+
+    /** True when the f number stands in for the T number. */
+    public boolean guessed() {
+        return basis == Basis.GUESSED;
+    }
+
+    /** T over f of a lens, at least 1; null when one of its widest stops is not known. */
+    static @Nullable Double loss(Lens lens) {
+        Aperture open = lens.open();
+        Aperture openT = lens.openT();
+        return open == null || openT == null ? null : Math.max(1, openT.number() / open.number());
+    }
+
+    private static double converted(FittedLens fitted) {
+        Adapter adapter = fitted.adapter();
+        if (adapter == null) {
+            return 1;
+        }
+        double lost = adapter.light() == null ? 0 : adapter.light().value();
+        return requireNonNull(adapter.factor()) * Light.ratio(lost / 2);
+    }
+}

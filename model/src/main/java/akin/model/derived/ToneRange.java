@@ -1,0 +1,94 @@
+package akin.model.derived;
+
+import static java.util.Objects.requireNonNull;
+
+import akin.model.exposure.Light;
+import akin.model.finding.WhereFound;
+import akin.model.gear.Profile;
+import akin.model.quantity.Stops;
+import akin.model.rig.Unit;
+import akin.model.tone.Encoding;
+import akin.model.tone.TonePlacement;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How many stops a unit holds above and below middle grey, as rated.
+ *
+ * @param unitName name of the unit
+ * @param placement encoding, ISO, the base that works at it, clip and floor at that base
+ * @param headroom stops from middle grey to clip: the sensor's, shifted by ISO over base, but no more than the encoding
+ *     holds
+ * @param footroom stops from middle grey down to the usable floor; null when not known
+ */
+public record ToneRange(
+        String unitName,
+        TonePlacement placement,
+        double headroom,
+        @Nullable Double footroom) implements Derived {
+
+    /** The tone range, or what is missing for it. */
+    public static List<Object> derive(Unit unit) {
+        Encoding encoding = unit.encoding();
+        Profile profile = writing(unit);
+        Inputs inputs = Inputs.of(ToneRange.class, unit);
+        if (profile == null && unit.profile() != null) {
+            // The output forces an encoding that no profile of the body writes: nothing says how it is to be rated.
+            return inputs.body("profiles", WhereFound.TEST, null).derive(() -> of(unit));
+        }
+        IsoBases.require(inputs, unit, profile);
+        if (profile != null) {
+            inputs.body("profiles." + profile.id() + ".encoding", WhereFound.MANUAL, encoding);
+            inputs.body("profiles." + profile.id() + ".headroom", WhereFound.TEST, profile.headroom());
+        }
+        return inputs.derive(() -> of(unit));
+    }
+
+    /** The tone range of a unit, or null when something for it is missing. */
+    static @Nullable ToneRange known(Unit unit) {
+        return derive(unit).get(0) instanceof ToneRange range ? range : null;
+    }
+
+    private static ToneRange of(Unit unit) {
+        Profile profile = requireNonNull(writing(unit));
+        Encoding encoding = requireNonNull(unit.encoding());
+        int iso = requireNonNull(unit.iso()).value();
+        double clip = Encoding.MIDDLE_GREY
+                * Light.ratio(requireNonNull(profile.headroom()).value());
+        int base = IsoBases.of(unit, profile).working().value();
+        TonePlacement placement = TonePlacement.of(encoding, iso, base).withSensorClip(clip);
+        Stops footroom = profile.footroom();
+        if (footroom != null) {
+            placement = placement.withFloor(footroom.value());
+        }
+        return new ToneRange(
+                unit.name(),
+                placement,
+                placement.headroomStops().orElseThrow(),
+                footroom == null ? null : placement.footroomStops().orElseThrow());
+    }
+
+    /**
+     * The profile whose facts hold for what ends up in the file: the one set, unless the output forces an encoding that
+     * another profile of the body writes.
+     */
+    static @Nullable Profile writing(Unit unit) {
+        Profile set = unit.profile();
+        Encoding encoding = unit.encoding();
+        if (set == null || encoding == null || encoding.id().equals(set.encoding())) {
+            return set;
+        }
+        return unit.body().profiles().entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .map(Map.Entry::getValue)
+                .filter(profile -> encoding.id().equals(profile.encoding()))
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** Stops from the usable floor to clip; null when the floor is not known. */
+    public @Nullable Double whole() {
+        return footroom == null ? null : headroom + footroom;
+    }
+}
