@@ -38,9 +38,9 @@ public final class Light {
     /**
      * How much brighter B records the same scene than A.
      *
-     * <p>log₂((t_B S_B / (T_B² 2^ND_B)) / (t_A S_A / (T_A² 2^ND_A))): positive where B is brighter. Swapping A and B turns the
-     * sign. Source: the exposure equation N²/t = L S/K (basiccamera.blogspot.com, yedlin.net), with T for N and filters.
-     * Check value: 1/50 s, ISO 800, T2.8, ND 0 against 1/50 s, ISO 800, T5.6, ND 0 → −2.
+     * <p>log₂((t_B S_B / (T_B² 2^ND_B)) / (t_A S_A / (T_A² 2^ND_A))): positive where B is brighter. Swapping A and B
+     * turns the sign. Source: the exposure equation N²/t = L S/K (basiccamera.blogspot.com, yedlin.net), with T for N
+     * and filters. Check value: 1/50 s, ISO 800, T2.8, ND 0 against 1/50 s, ISO 800, T5.6, ND 0 → −2.
      *
      * @param secondsA exposure time of A in seconds, above 0
      * @param isoA sensitivity of A, above 0
@@ -102,8 +102,8 @@ public final class Light {
     /**
      * Stops that a neutral filter of a density takes.
      *
-     * <p>density / log₁₀ 2. Source: definition of optical density; camera-wiki.org, "Neutral density filter". Check value:
-     * 0.3 → 0.996578.
+     * <p>density / log₁₀ 2. Source: definition of optical density; camera-wiki.org, "Neutral density filter". Check
+     * value: 0.3 → 0.996578.
      *
      * @param density optical density, 0 or above
      * @return stops

@@ -11,7 +11,9 @@ import java.util.List;
  * @param wantedStops how many stops were wanted
  */
 public record NdStack(List<Double> densities, double wantedStops) {
-    /** Most filters stacked: reflections, vignetting and a matte box's stages end it there. Common practice, no source. */
+    /**
+     * Most filters stacked: reflections, vignetting and a matte box's stages end it there. Common practice, no source.
+     */
     public static final int MOST_FILTERS = 3;
 
     /**
@@ -35,8 +37,8 @@ public record NdStack(List<Double> densities, double wantedStops) {
     /**
      * Copies the list and checks it.
      *
-     * @throws IllegalArgumentException if there are more than three filters, a density is not above 0, or the wanted stops
-     *     are negative, infinite or not a number
+     * @throws IllegalArgumentException if there are more than three filters, a density is not above 0, or the wanted
+     *     stops are negative, infinite or not a number
      */
     public NdStack {
         densities = List.copyOf(densities);
@@ -51,15 +53,15 @@ public record NdStack(List<Double> densities, double wantedStops) {
     /**
      * The stack from a kit that comes nearest to a wanted number of stops.
      *
-     * <p>All combinations of up to three filters are tried, each filter of the kit once; a kit that lists a density twice
-     * has two of them. Of equally near stacks the one with fewer filters wins, then the one with the stronger first filter.
-     * Check value: kit 0.3, 0.6, 0.9, 1.2 for 5 stops → 1.2 + 0.3, residual −0.017.
+     * <p>All combinations of up to three filters are tried, each filter of the kit once; a kit that lists a density
+     * twice has two of them. Of equally near stacks the one with fewer filters wins, then the one with the stronger
+     * first filter. Check value: kit 0.3, 0.6, 0.9, 1.2 for 5 stops → 1.2 + 0.3, residual −0.017.
      *
      * @param kit densities of the filters at hand, up to 64 of them; may be empty
      * @param wantedStops stops wanted, 0 or above
      * @return the nearest stack, an empty one if no filter comes nearer
-     * @throws IllegalArgumentException if the kit is too large, a density is not above 0, or the wanted stops are negative,
-     *     infinite or not a number
+     * @throws IllegalArgumentException if the kit is too large, a density is not above 0, or the wanted stops are
+     *     negative, infinite or not a number
      */
     public static NdStack choose(List<Double> kit, double wantedStops) {
         if (kit.size() > LARGEST_KIT) {

@@ -26,8 +26,8 @@ public record ConvertedLens(double focalMm, double fNumber, double tNumber, doub
      * This lens behind a converter.
      *
      * <p>Focal length, stop and image circle all times k; the T number also over √transmittance, for the light that the
-     * converter's own glass keeps. Source: geometric optics, the entrance pupil being unchanged. Check value: 50 mm, f/2.8,
-     * T3, 43.3 mm behind a loss-free 0.71 → 35.5 mm, f/1.988, T2.13, 30.743 mm.
+     * converter's own glass keeps. Source: geometric optics, the entrance pupil being unchanged. Check value: 50 mm,
+     * f/2.8, T3, 43.3 mm behind a loss-free 0.71 → 35.5 mm, f/1.988, T2.13, 30.743 mm.
      *
      * <p>The circle is what the lens delivers; a converter with a clear opening of its own may cut it further.
      *

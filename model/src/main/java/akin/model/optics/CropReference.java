@@ -5,7 +5,9 @@ package akin.model.optics;
  * gives a crop factor must say which.
  */
 public enum CropReference {
-    /** Diagonal of the 36 mm × 24 mm frame, 43.2666 mm, over the diagonal of the picture area: what lens databases use. */
+    /**
+     * Diagonal of the 36 mm × 24 mm frame, 43.2666 mm, over the diagonal of the picture area: what lens databases use.
+     */
     DIAGONAL,
     /** Width of the 36 mm frame over the width of the picture area: what a matched horizontal view needs. */
     WIDTH

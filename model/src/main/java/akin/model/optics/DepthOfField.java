@@ -1,8 +1,8 @@
 package akin.model.optics;
 
 /**
- * What is acceptably sharp around a subject, in mm from the lens (strictly: from the front principal plane of a thin lens;
- * a tape measures from the film plane, which is one focal length or so further back).
+ * What is acceptably sharp around a subject, in mm from the lens (strictly: from the front principal plane of a thin
+ * lens; a tape measures from the film plane, which is one focal length or so further back).
  *
  * @param nearMm nearest sharp distance in mm, above 0 and at most the subject distance
  * @param farMm farthest sharp distance in mm; {@link Double#POSITIVE_INFINITY} where sharpness reaches to the horizon
@@ -34,9 +34,9 @@ public record DepthOfField(double nearMm, double farMm, double hyperfocalMm, dou
     /**
      * Depth of field around a subject.
      *
-     * <p>t = N c (d − f) / f²; near = d / (1 + t), far = d / (1 − t), infinite from t = 1 on. This is the thin-lens result,
-     * d f² / (f² ± N c (d − f)), whichever hyperfocal convention is named. N is the geometric stop (f number), never
-     * the T number.
+     * <p>t = N c (d − f) / f²; near = d / (1 + t), far = d / (1 − t), infinite from t = 1 on. This is the thin-lens
+     * result, d f² / (f² ± N c (d − f)), whichever hyperfocal convention is named. N is the geometric stop (f number),
+     * never the T number.
      *
      * <p>Source: ExifTool, composite tags DOF and HyperfocalDistance (Image/ExifTool/Exif.pm, 12.57). Check value:
      * 50 mm, f/2.8, c 0.0300463 mm, 3 m → 2.729077 m to 3.330642 m.
@@ -65,8 +65,8 @@ public record DepthOfField(double nearMm, double farMm, double hyperfocalMm, dou
     /**
      * Distance to focus at so that everything from about half of it to the horizon is sharp.
      *
-     * <p>f² / (N c), and + f by {@link HyperfocalConvention#THIN_LENS}. Sources: see {@link HyperfocalConvention}. Check
-     * values: 6 in, f/8, c 1/100 in → 450 in simplified; 50 mm, f/4, c 0.018 mm → 34 772 mm thin lens.
+     * <p>f² / (N c), and + f by {@link HyperfocalConvention#THIN_LENS}. Sources: see {@link HyperfocalConvention}.
+     * Check values: 6 in, f/8, c 1/100 in → 450 in simplified; 50 mm, f/4, c 0.018 mm → 34 772 mm thin lens.
      *
      * @param focalMm focal length in mm, above 0
      * @param fNumber geometric stop, above 0
@@ -169,8 +169,8 @@ public record DepthOfField(double nearMm, double farMm, double hyperfocalMm, dou
     /**
      * How far two entrance pupils are apart, in stops.
      *
-     * <p>2 log₂((f_A / N_A) / (f_B / N_B)): positive where A has the larger pupil and so the shallower depth. Swapping A and
-     * B turns the sign. Arithmetic. Check value: 50 mm f/2 against 50 mm f/4 → +2.
+     * <p>2 log₂((f_A / N_A) / (f_B / N_B)): positive where A has the larger pupil and so the shallower depth. Swapping
+     * A and B turns the sign. Arithmetic. Check value: 50 mm f/2 against 50 mm f/4 → +2.
      *
      * @param focalAMm focal length on A in mm, above 0
      * @param fNumberA geometric stop on A, above 0

@@ -54,8 +54,8 @@ public final class Diffraction {
     /**
      * Stop at which the Airy disk in green light is so many photosites wide: closing further softens.
      *
-     * <p>N = sites · pitch / (2.44 λ). The measure of two photosites is common practice, no source. Check value: 2 sites
-     * of 4 µm → f/5.961.
+     * <p>N = sites · pitch / (2.44 λ). The measure of two photosites is common practice, no source. Check value: 2
+     * sites of 4 µm → f/5.961.
      *
      * @param photosites how many photosites the disk may span, above 0
      * @param pitchMicrometres distance from one photosite to the next in µm, above 0

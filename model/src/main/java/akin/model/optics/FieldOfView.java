@@ -49,8 +49,8 @@ public final class FieldOfView {
     /**
      * Focal length with which B takes in the width that A does, from the same place.
      *
-     * <p>f_B = f_A (w_B s_B) / (w_A s_A), from equal side · squeeze / f. Source: common practice, no source. Check value:
-     * 40 mm on 36.0 mm is matched by 26.667 mm on 24.0 mm.
+     * <p>f_B = f_A (w_B s_B) / (w_A s_A), from equal side · squeeze / f. Source: common practice, no source. Check
+     * value: 40 mm on 36.0 mm is matched by 26.667 mm on 24.0 mm.
      *
      * @param focalAMm focal length on A in mm, above 0
      * @param widthAMm width of the picture area of A in mm, above 0
@@ -140,8 +140,8 @@ public final class FieldOfView {
      * Width of the picture area that a crop factor stands for.
      *
      * <p>36 / crop by the width. By the diagonal it depends on the picture ratio a = width / height:
-     * 43.2666 / crop · a / √(1 + a²). Arithmetic. Check value: 1.5 by the width → 24 mm; 1.5 by the diagonal, 3:2 → 24 mm,
-     * and 16:9 → 25.140 mm.
+     * 43.2666 / crop · a / √(1 + a²). Arithmetic. Check value: 1.5 by the width → 24 mm; 1.5 by the diagonal, 3:2 → 24
+     * mm, and 16:9 → 25.140 mm.
      *
      * @param cropFactor crop factor, above 0
      * @param reference what it is counted against

@@ -1,8 +1,8 @@
 package akin.model.optics;
 
 /**
- * Whether a lens made for one mount can be adapted to a body with another: by depth alone. Throat width, protruding rear
- * elements, load on the mount and electronics are questions of their own.
+ * Whether a lens made for one mount can be adapted to a body with another: by depth alone. Throat width, protruding
+ * rear elements, load on the mount and electronics are questions of their own.
  */
 public final class FlangeFocal {
     /** Flange distances are stated to 0.01 mm; this absorbs the rounding of doubles and nothing else. */
@@ -13,8 +13,8 @@ public final class FlangeFocal {
     /**
      * Depth that is left for an adapter.
      *
-     * <p>lens flange focal distance − body flange focal distance. Geometry: the lens must stand where it would stand on its
-     * own body. Check value: lens for 52.00 mm, body with 18.00 mm → 34.00 mm.
+     * <p>lens flange focal distance − body flange focal distance. Geometry: the lens must stand where it would stand on
+     * its own body. Check value: lens for 52.00 mm, body with 18.00 mm → 34.00 mm.
      *
      * @param lensFlangeMm flange focal distance that the lens is made for in mm, above 0
      * @param bodyFlangeMm flange focal distance of the body in mm, above 0

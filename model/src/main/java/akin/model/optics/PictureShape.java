@@ -62,8 +62,8 @@ public record PictureShape(int widthPixels, int heightPixels) {
      * The part that two pictures have in common when they are framed to the same height: the ratio of the narrower one.
      *
      * <p>Cutting both to the wider ratio instead costs the narrower one the same share, at top and bottom; take
-     * {@link #extract} with the delivery ratio where that is known. Check value: 4096x2160 and 3840x2160 have 16:9 in common;
-     * the first loses 6.25 % of its width.
+     * {@link #extract} with the delivery ratio where that is known. Check value: 4096x2160 and 3840x2160 have 16:9 in
+     * common; the first loses 6.25 % of its width.
      *
      * @param a one picture
      * @param b the other picture

@@ -19,8 +19,8 @@ public record PunchIn(double percent) {
     /**
      * The enlargement that cures a view that is too wide.
      *
-     * <p>100 (width / wanted − 1), widths being those of the scene at the subject ({@link FieldOfView#widthAt}), or anything
-     * in proportion to them. Arithmetic. Check value: 1440 mm where 1200 mm is wanted → 20 %.
+     * <p>100 (width / wanted − 1), widths being those of the scene at the subject ({@link FieldOfView#widthAt}), or
+     * anything in proportion to them. Arithmetic. Check value: 1440 mm where 1200 mm is wanted → 20 %.
      *
      * @param width width of the scene that the picture spans, above 0
      * @param wanted width of the scene that it should span, in the same unit, above 0 and at most {@code width}

@@ -7,8 +7,8 @@ public final class RollingShutter {
     /**
      * How far the last row of the picture lags behind the first in a steady pan.
      *
-     * <p>speed · read-out / hFOV · width: the share of the picture that passes while it is read. This is the mean over the
-     * width; a rectilinear lens shows somewhat less in the middle of a wide view and more at its edges. Arithmetic.
+     * <p>speed · read-out / hFOV · width: the share of the picture that passes while it is read. This is the mean over
+     * the width; a rectilinear lens shows somewhat less in the middle of a wide view and more at its edges. Arithmetic.
      * Check value: 40 °/s, 16 ms, 40°, 3840 → 61.44 pixels.
      *
      * @param degreesPerSecond speed of the pan in degrees per second, 0 or above

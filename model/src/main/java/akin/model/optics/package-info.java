@@ -1,6 +1,6 @@
 /**
- * Lenses and picture areas: angle of view, crop, depth of field, diffraction, image circles, flange distances, converters,
- * picture shapes and the skew of a rolling shutter. Lengths are millimetres unless a name says otherwise.
+ * Lenses and picture areas: angle of view, crop, depth of field, diffraction, image circles, flange distances,
+ * converters, picture shapes and the skew of a rolling shutter. Lengths are millimetres unless a name says otherwise.
  */
 @NullMarked
 package akin.model.optics;

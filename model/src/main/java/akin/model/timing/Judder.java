@@ -3,9 +3,9 @@ package akin.model.timing;
 /**
  * How fast a camera may pan before the picture visibly jumps from frame to frame.
  *
- * <p>The guideline, seven seconds for an object to cross the picture at 24 frames per second, is common practice with no
- * published source. Scaling it to other rates keeps the step from one frame to the next, in parts of the picture width,
- * the same; that scaling is ours.
+ * <p>The guideline, seven seconds for an object to cross the picture at 24 frames per second, is common practice with
+ * no published source. Scaling it to other rates keeps the step from one frame to the next, in parts of the picture
+ * width, the same; that scaling is ours.
  */
 public final class Judder {
     /** Seconds an object should take to cross the picture at 24 frames per second: common practice, no source. */

@@ -8,8 +8,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /**
  * Light that pulses: lamps that follow the mains, and dimmed light-emitting diodes.
  *
- * <p>A lamp on mains of frequency m gives two pulses a cycle. An exposure that holds a whole number of pulses collects the
- * same light wherever it starts, so neither frames nor rows of a rolling shutter differ.
+ * <p>A lamp on mains of frequency m gives two pulses a cycle. An exposure that holds a whole number of pulses collects
+ * the same light wherever it starts, so neither frames nor rows of a rolling shutter differ.
  *
  * <p>Menus round. A menu's 172.8° on 24000/1001 frames per second is 20.02 ms, 2.002 half-periods of 50 Hz: not safe to
  * the letter, yet the ripple it leaves is 0.2 % of the light, which nobody sees. So {@link #safe} is exact, and
@@ -67,8 +67,8 @@ public final class LightPulses {
     /**
      * Whether an exposure holds a whole number of pulses to within a share of one pulse.
      *
-     * <p>|2 m t − n| ≤ tolerance / 100 for the nearest whole n, n being 1 or above. Check value: 172.8° on 24000/1001 is
-     * 2.002 pulses of 50 Hz and passes at 0.5 % of a pulse; 180° on 24 is 2.083 and does not.
+     * <p>|2 m t − n| ≤ tolerance / 100 for the nearest whole n, n being 1 or above. Check value: 172.8° on 24000/1001
+     * is 2.002 pulses of 50 Hz and passes at 0.5 % of a pulse; 180° on 24 is 2.083 and does not.
      *
      * @param exposureSeconds exposure time in seconds, above 0
      * @param mainsHz mains frequency in Hz, above 0
@@ -150,14 +150,14 @@ public final class LightPulses {
     /**
      * How frames meet the light: always in the same phase, or sliding along it.
      *
-     * <p>k is the whole number nearest to 2 m / fps, half-way going up; the beat is |2 m − k fps|. Where it is 0 and k is
-     * 1 or above, every frame collects the same light at any shutter, but rows of a rolling shutter still meet different
-     * phases: bands then stand still rather than vanish. k is 0 where more than two frames fall on one pulse (fps above
-     * 4 m): the pulses themselves are then seen.
+     * <p>k is the whole number nearest to 2 m / fps, half-way going up; the beat is |2 m − k fps|. Where it is 0 and k
+     * is 1 or above, every frame collects the same light at any shutter, but rows of a rolling shutter still meet
+     * different phases: bands then stand still rather than vanish. k is 0 where more than two frames fall on one pulse
+     * (fps above 4 m): the pulses themselves are then seen.
      *
-     * <p>Source: frame rates safe at any shutter, 120 / k under 60 Hz (cinematography.com, topic 13437); the beat is the
-     * alias of a sampled periodic signal. Check values: 24, 60 Hz → k 5, beat 0; 24000/1001, 60 Hz → k 5, beat 0.1199 Hz;
-     * 24, 50 Hz → k 4, beat 4 Hz.
+     * <p>Source: frame rates safe at any shutter, 120 / k under 60 Hz (cinematography.com, topic 13437); the beat is
+     * the alias of a sampled periodic signal. Check values: 24, 60 Hz → k 5, beat 0; 24000/1001, 60 Hz → k 5, beat
+     * 0.1199 Hz; 24, 50 Hz → k 4, beat 4 Hz.
      *
      * @param framesPerSecond frame rate in frames per second, above 0
      * @param mainsHz mains frequency in Hz, above 0
@@ -177,10 +177,11 @@ public final class LightPulses {
      *
      * <p>The light is L (1 + d cos 2πFτ) with F the pulses per second and d the modulation depth,
      * (max − min) / (max + min). Collected over a time t from any start, it is L t (1 + d sinc(F t) cos φ), where
-     * sinc x = sin πx / πx and φ depends on the start. From the lowest to the highest that is 200 d |sinc(F t)| percent.
-     * It is exactly 0 where F t is whole.
+     * sinc x = sin πx / πx and φ depends on the start. From the lowest to the highest that is 200 d |sinc(F t)|
+     * percent. It is exactly 0 where F t is whole.
      *
-     * <p>Source: derived as shown. Check value: 172.8° on 24000/1001 (20.02 ms) at 100 pulses a second, depth 1 → 0.1998 %.
+     * <p>Source: derived as shown. Check value: 172.8° on 24000/1001 (20.02 ms) at 100 pulses a second, depth 1 →
+     * 0.1998 %.
      *
      * @param exposureSeconds exposure time in seconds, above 0
      * @param pulseHz pulses per second, above 0; {@link #pulseHz(BigFraction)} for light on the mains
@@ -201,8 +202,8 @@ public final class LightPulses {
      * How much exposures differ under light that is switched on and off, as a dimmed light-emitting diode is: peak to
      * peak, in percent of the mean.
      *
-     * <p>With F t = n + r pulses in the exposure (n whole, 0 ≤ r &lt; 1) and the light on for a share d of each, the rest r
-     * collects from max(0, r + d − 1) to min(r, d) on-times, over a mean of d F t. So
+     * <p>With F t = n + r pulses in the exposure (n whole, 0 ≤ r &lt; 1) and the light on for a share d of each, the
+     * rest r collects from max(0, r + d − 1) to min(r, d) on-times, over a mean of d F t. So
      * 100 (min(r, d) − max(0, r + d − 1)) / (d F t).
      *
      * <p>Source: derived as shown. Check values: 1/48 s, 1000 pulses a second, half on → 20.83 pulses, 1.6 %; any whole

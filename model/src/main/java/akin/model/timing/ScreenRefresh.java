@@ -57,11 +57,11 @@ public final class ScreenRefresh {
     }
 
     /**
-     * How far an exposure is from a whole number of refreshes, one at least: what part of the screen, in percent, is shown
-     * once too often or too seldom. A rule holds it against a tolerance, since menus round.
+     * How far an exposure is from a whole number of refreshes, one at least: what part of the screen, in percent, is
+     * shown once too often or too seldom. A rule holds it against a tolerance, since menus round.
      *
-     * <p>100 |t · refresh − n| for the nearest whole n, n being 1 or above. Arithmetic. Check values: 1/60 s at 60 Hz → 0;
-     * 1/60 s at 60000/1001 Hz → 0.0999 %; 1/48 s at 60 Hz → 25 %.
+     * <p>100 |t · refresh − n| for the nearest whole n, n being 1 or above. Arithmetic. Check values: 1/60 s at 60 Hz →
+     * 0; 1/60 s at 60000/1001 Hz → 0.0999 %; 1/48 s at 60 Hz → 25 %.
      *
      * @param exposureSeconds exposure time in seconds, above 0
      * @param refreshHz refresh rate in Hz, above 0
@@ -76,8 +76,8 @@ public final class ScreenRefresh {
     /**
      * The clean exposure time nearest to one that is wanted.
      *
-     * <p>n / refresh with n the whole number nearest to t · refresh, 1 at least; half-way goes to the longer time. Check
-     * value: 1/48 s at 60 Hz → 1/60 s.
+     * <p>n / refresh with n the whole number nearest to t · refresh, 1 at least; half-way goes to the longer time.
+     * Check value: 1/48 s at 60 Hz → 1/60 s.
      *
      * @param exposureSeconds wanted exposure time in seconds, above 0
      * @param refreshHz refresh rate in Hz, above 0

@@ -7,13 +7,13 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /**
  * Timecode as numbers: which label the n-th frame after midnight bears, and back.
  *
- * <p>Labels count hours, minutes, seconds and frames at the nominal rate (30 for 30000/1001). Drop-frame counting leaves
- * out the first two labels of each minute except every tenth at 30000/1001, and the first four at 60000/1001, so that
- * labels keep pace with the clock to 86.4 ms a day. No frame is lost by it. Non-drop labels end in {@code :FF}, drop-frame
- * labels in {@code ;FF}.
+ * <p>Labels count hours, minutes, seconds and frames at the nominal rate (30 for 30000/1001). Drop-frame counting
+ * leaves out the first two labels of each minute except every tenth at 30000/1001, and the first four at 60000/1001, so
+ * that labels keep pace with the clock to 86.4 ms a day. No frame is lost by it. Non-drop labels end in {@code :FF},
+ * drop-frame labels in {@code ;FF}.
  *
- * <p>Source of the rule: SMPTE ST 12-1, as stated in dilettantesdictionary.org ("drop-frame"); labels checked against an
- * independent implementation, smpte-timecode 1.3.6.
+ * <p>Source of the rule: SMPTE ST 12-1, as stated in dilettantesdictionary.org ("drop-frame"); labels checked against
+ * an independent implementation, smpte-timecode 1.3.6.
  */
 public final class Timecode {
     private static final int HIGHEST_NOMINAL_RATE = 60;
@@ -33,8 +33,8 @@ public final class Timecode {
      * @param rate frame rate in frames per second: a whole number up to 60, or such a number times 1000/1001
      * @param dropFrame whether labels are dropped; only at 30000/1001 and 60000/1001
      * @return the label
-     * @throws IllegalArgumentException if the rate has no timecode, cannot be counted drop-frame, or the frame number is
-     *     negative
+     * @throws IllegalArgumentException if the rate has no timecode, cannot be counted drop-frame, or the frame number
+     *     is negative
      */
     public static String label(long frameNumber, BigFraction rate, boolean dropFrame) {
         int nominal = nominalRate(rate);

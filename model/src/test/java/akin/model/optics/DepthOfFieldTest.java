@@ -11,7 +11,9 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 
 class DepthOfFieldTest {
 
-    /** ExifTool 12.57, composite tags; it takes pi as 3.14159, writes 0 for infinity and leaves + f off the hyperfocal. */
+    /**
+     * ExifTool 12.57, composite tags; it takes pi as 3.14159, writes 0 for infinity and leaves + f off the hyperfocal.
+     */
     @ParameterizedTest
     @CsvFileSource(resources = "/akin/published/exiftool-optics.csv", numLinesToSkip = 1)
     void agreesWithAnIndependentProgram(
@@ -55,6 +57,19 @@ class DepthOfFieldTest {
         // illuma.blogspot.com, 12 March 2014: 50 mm, f/4, c = 0.018 mm, 34772 mm
         assertThat(DepthOfField.hyperfocal(50, 4, 0.018, HyperfocalConvention.THIN_LENS))
                 .isCloseTo(34_772, within(1.0));
+    }
+
+    @Test
+    void limitsOfAPrintedManual() {
+        // a navy's training manual, Photography (Basic), 14209, "Conjugate Foci" (photographytraining.tpub.com): 155
+        // mm, f/2.8,
+        // hyperfocal 554 ft, focused at 10 ft: sharp from 9.8 ft to 10.2 ft
+        double foot = 304.8;
+        double circle = 155.0 * 155.0 / (2.8 * 554 * foot);
+        DepthOfField depth = DepthOfField.of(155, 2.8, circle, 10 * foot, HyperfocalConvention.SIMPLIFIED);
+        assertThat(depth.hyperfocalMm() / foot).isCloseTo(554, within(1e-9));
+        assertThat(depth.nearMm() / foot).isCloseTo(9.8, within(0.05));
+        assertThat(depth.farMm() / foot).isCloseTo(10.2, within(0.05));
     }
 
     @Test
@@ -150,7 +165,7 @@ class DepthOfFieldTest {
             double distance = 200 * focalA;
             DepthOfField a = DepthOfField.of(focalA, stopA, circleA, distance, HyperfocalConvention.SIMPLIFIED);
             DepthOfField b = DepthOfField.of(focalB, stopB, circleA * scale, distance, HyperfocalConvention.SIMPLIFIED);
-            // what is left is of the order of focal length over distance
+            // what is left is at most the difference of the focal lengths over the distance
             double firstOrder = Math.abs(focalA - focalB) / distance;
             assertThat(b.nearMm() / a.nearMm()).isCloseTo(1, within(firstOrder));
         }

@@ -20,8 +20,8 @@ class FieldOfViewTest {
     }
 
     /**
-     * Sources of the sizes stand in the file; diagonals and crop factors there are arithmetic on them, some from inches, so
-     * that the thousandths of a millimetre shown leave a little.
+     * Sources of the sizes stand in the file; diagonals and crop factors there are arithmetic on them, some from
+     * inches, so that the thousandths of a millimetre shown leave a little.
      */
     @ParameterizedTest
     @CsvFileSource(resources = "/akin/published/film-formats.csv", numLinesToSkip = 1)

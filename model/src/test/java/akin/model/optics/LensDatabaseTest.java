@@ -24,8 +24,8 @@ import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 
 /**
- * Reads the lensfun database (CC BY-SA 3.0) where it is installed, to hold our crop arithmetic against its bodies. Nothing
- * of it is copied into the project.
+ * Reads the lensfun database (CC BY-SA 3.0) where it is installed, to hold our crop arithmetic against its bodies.
+ * Nothing of it is copied into the project.
  */
 class LensDatabaseTest {
     private static final Path INSTALLED = Path.of("/usr/share/lensfun");
