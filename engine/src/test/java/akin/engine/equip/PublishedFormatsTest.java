@@ -58,7 +58,10 @@ class PublishedFormatsTest {
     @Test
     void formatsHaveThePublishedSizesAndCropFactors() {
         List<String> rows = ShippedGear.text(PUBLISHED).lines().skip(1).toList();
-        assertThat(formats.keySet()).containsAll(ORDER).containsAll(FROM_MEMORY).hasSize(rows.size() + FROM_MEMORY.size());
+        assertThat(formats.keySet())
+                .containsAll(ORDER)
+                .containsAll(FROM_MEMORY)
+                .hasSize(rows.size() + FROM_MEMORY.size());
         assertThat(rows).hasSameSizeAs(ORDER);
         for (int i = 0; i < ORDER.size(); i++) {
             String[] cells = rows.get(i).split(",", 6);
@@ -70,26 +73,28 @@ class PublishedFormatsTest {
             assertThat(crop(area)).as(cells[0]).isCloseTo(Double.parseDouble(cells[4]), within(1e-4));
             assertThat(format.source()).as(cells[0]).isNotNull().doesNotContain("from memory");
         }
-        FROM_MEMORY.forEach(id -> assertThat(Objects.requireNonNull(formats.get(id)).source())
-                .as(id)
-                .contains("from memory"));
+        FROM_MEMORY.forEach(
+                id -> assertThat(Objects.requireNonNull(formats.get(id)).source())
+                        .as(id)
+                        .contains("from memory"));
     }
 
     @Test
     void cropFactorsOfEveryModeLeadBackToItsArea() {
-        gear.all(GearSheet::bodies).forEach((id, body) -> body.modes().forEach((word, mode) -> {
-            Area area = Objects.requireNonNull(mode.area());
-            double ratio = area.widthMm() / area.heightMm();
-            for (CropReference reference : CropReference.values()) {
-                double crop = FieldOfView.cropFactor(area.widthMm(), area.heightMm(), reference);
-                assertThat(FieldOfView.activeWidthFromCrop(crop, reference, ratio))
-                        .as("%s %s by its %s", id, word, reference)
-                        .isCloseTo(area.widthMm(), within(1e-9));
-            }
-            // a picture flatter than 3:2 has lost more of its diagonal than of its width, a taller one less
-            double byWidth = FieldOfView.cropFactor(area.widthMm(), area.heightMm(), CropReference.WIDTH);
-            assertThat(crop(area) > byWidth).as("%s %s", id, word).isEqualTo(ratio > 1.5);
-        }));
+        gear.all(GearSheet::bodies)
+                .forEach((id, body) -> body.modes().forEach((word, mode) -> {
+                    Area area = Objects.requireNonNull(mode.area());
+                    double ratio = area.widthMm() / area.heightMm();
+                    for (CropReference reference : CropReference.values()) {
+                        double crop = FieldOfView.cropFactor(area.widthMm(), area.heightMm(), reference);
+                        assertThat(FieldOfView.activeWidthFromCrop(crop, reference, ratio))
+                                .as("%s %s by its %s", id, word, reference)
+                                .isCloseTo(area.widthMm(), within(1e-9));
+                    }
+                    // a picture flatter than 3:2 has lost more of its diagonal than of its width, a taller one less
+                    double byWidth = FieldOfView.cropFactor(area.widthMm(), area.heightMm(), CropReference.WIDTH);
+                    assertThat(crop(area) > byWidth).as("%s %s", id, word).isEqualTo(ratio > 1.5);
+                }));
     }
 
     @Test
@@ -106,7 +111,14 @@ class PublishedFormatsTest {
         Map<String, Body> bodies = gear.all(GearSheet::bodies);
         // the whole sensor of a hybrid in 3:2, of Micro Four Thirds in 4:3, of an action body in 16:9
         Map<String, Double> shapes = Map.of(
-                "fenwright-sedge", 1.5, "corvane-plover", 1.5, "pellworth-teasel", 17.3 / 13, "skerrivore-whelk", 16 / 9.0);
+                "fenwright-sedge",
+                1.5,
+                "corvane-plover",
+                1.5,
+                "pellworth-teasel",
+                17.3 / 13,
+                "skerrivore-whelk",
+                16 / 9.0);
         shapes.forEach((id, ratio) -> {
             double width = Objects.requireNonNull(bodies.get(id)).modes().values().stream()
                     .mapToDouble(mode -> Objects.requireNonNull(mode.area()).widthMm())
@@ -118,8 +130,12 @@ class PublishedFormatsTest {
 
     /** A published crop factor stands on each side within 3 %, or it is one itself, to the digits that are published. */
     private static void bracket(String what, double crop, NavigableSet<Double> published) {
-        assertThat(published.floor(crop + 1e-3)).as("published at or under %s %s", what, crop).isGreaterThan(crop / 1.03);
-        assertThat(published.ceiling(crop - 1e-3)).as("published at or over %s %s", what, crop).isLessThan(crop * 1.03);
+        assertThat(published.floor(crop + 1e-3))
+                .as("published at or under %s %s", what, crop)
+                .isGreaterThan(crop / 1.03);
+        assertThat(published.ceiling(crop - 1e-3))
+                .as("published at or over %s %s", what, crop)
+                .isLessThan(crop * 1.03);
     }
 
     private static double crop(Area area) {

@@ -62,14 +62,18 @@ final class ShippedGear {
         Node.Items items = (Node.Items) document.at("gamuts").orElseThrow();
         return items.items().stream()
                 .map(item -> (Node.Fields) item)
-                .map(fields -> (Node.Scalar) java.util.Objects.requireNonNull(fields.fields().get("id")).value())
+                .map(fields -> (Node.Scalar)
+                        java.util.Objects.requireNonNull(fields.fields().get("id"))
+                                .value())
                 .map(Node.Scalar::text)
                 .collect(Collectors.toSet());
     }
 
     static List<Path> yaml(Path folder) {
         try (Stream<Path> tree = Files.walk(folder)) {
-            return tree.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+            return tree.filter(file -> file.toString().endsWith(".yaml"))
+                    .sorted()
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -57,11 +57,18 @@ class ShippedGearTest {
                 return;
             }
             List<String> ids = new ArrayList<>();
-            List.of(sheet.bodies(), sheet.lenses(), sheet.recorders(), sheet.adapters(), sheet.mounts(), sheet.formats())
+            List.of(
+                            sheet.bodies(),
+                            sheet.lenses(),
+                            sheet.recorders(),
+                            sheet.adapters(),
+                            sheet.mounts(),
+                            sheet.formats())
                     .forEach(kind -> ids.addAll(kind.keySet()));
             assertThat(ids).as("%s", file).containsExactly(name.replace(".yaml", ""));
             Node.Fields root = (Node.Fields) document(file.toString()).root();
-            String folder = String.valueOf(Objects.requireNonNull(file.getParent()).getFileName());
+            String folder =
+                    String.valueOf(Objects.requireNonNull(file.getParent()).getFileName());
             assertThat(root.fields().keySet()).as("%s", file).containsExactly("akin-gear", "source", folder);
         });
     }
@@ -93,17 +100,24 @@ class ShippedGearTest {
                 allOf(mode.isoFloors().keySet(), body.profiles().keySet(), id + " " + word);
                 boolean recordable = mode.codecs() == null
                         || !mode.codecs().isEmpty()
-                        || !Objects.requireNonNullElse(mode.outputs(), body.outputs().keySet())
+                        || !Objects.requireNonNullElse(
+                                        mode.outputs(), body.outputs().keySet())
                                 .isEmpty();
-                assertThat(recordable).as("%s %s can be recorded somewhere", id, word).isTrue();
+                assertThat(recordable)
+                        .as("%s %s can be recorded somewhere", id, word)
+                        .isTrue();
             });
             body.profiles().forEach((word, profile) -> {
-                assertThat(catalogue.encoding(known(profile.encoding()))).as("%s %s", id, word).isPresent();
+                assertThat(catalogue.encoding(known(profile.encoding())))
+                        .as("%s %s", id, word)
+                        .isPresent();
                 assertThat(gamuts).as("%s %s", id, word).contains(known(profile.gamut()));
             });
             body.outputs().forEach((word, output) -> {
                 if (output.encoding() != null) {
-                    assertThat(catalogue.encoding(output.encoding())).as("%s %s", id, word).isPresent();
+                    assertThat(catalogue.encoding(output.encoding()))
+                            .as("%s %s", id, word)
+                            .isPresent();
                 }
                 if (output.gamut() != null) {
                     assertThat(gamuts).as("%s %s", id, word).contains(output.gamut());
@@ -128,12 +142,16 @@ class ShippedGearTest {
                 // common practice, no source: photosites of cameras lie between 1 and 9 µm
                 if (mode.sampling() == Sampling.ONE_TO_ONE) {
                     assertThat(spacing).as(what).isBetween(1.0, 9.0);
-                    assertThat(pitch == 0 || Math.abs(spacing / pitch - 1) < 0.005).as(what).isTrue();
+                    assertThat(pitch == 0 || Math.abs(spacing / pitch - 1) < 0.005)
+                            .as(what)
+                            .isTrue();
                     pitch = spacing;
                 }
             }
             for (Mode mode : body.modes().values()) {
-                double spacing = known(mode.area()).widthMm() * 1000 / known(mode.picture()).width();
+                double spacing = known(mode.area()).widthMm()
+                        * 1000
+                        / known(mode.picture()).width();
                 if (pitch > 0 && mode.sampling() == Sampling.OVERSAMPLED) {
                     assertThat(spacing).as(id + " " + mode.id()).isGreaterThan(pitch);
                 }
@@ -155,7 +173,9 @@ class ShippedGearTest {
             rates.forEach(rate -> assertThat(mode.readout().milliseconds())
                     .as("%s %s at %s", id, word, rate)
                     .isLessThan(1000 / rate.perSecond()));
-            assertThat(mode.readout().milliseconds() > 0).as("%s %s rolls", id, word).isEqualTo(body.rolls());
+            assertThat(mode.readout().milliseconds() > 0)
+                    .as("%s %s rolls", id, word)
+                    .isEqualTo(body.rolls());
         }));
     }
 
@@ -173,16 +193,15 @@ class ShippedGearTest {
             assertThat(menu.offered()).as(id).hasSizeGreaterThan(4);
             for (Profile profile : body.profiles().values()) {
                 String what = id + " " + profile.id();
-                Encoding encoding = catalogue.encoding(known(profile.encoding())).orElseThrow();
+                Encoding encoding =
+                        catalogue.encoding(known(profile.encoding())).orElseThrow();
                 Iso floor = known(profile.isoFloor());
                 List<Iso> bases = known(profile.isoBases());
                 assertThat(menu.offers(floor)).as("%s floor %s", what, floor).isTrue();
                 assertThat(bases).extracting(Iso::value).as(what).isNotEmpty().isSorted();
                 assertThat(bases).as(what).allMatch(menu::offers, "stands in the menu");
                 // a sensor may clip below the curve's ceiling, but nothing is recorded above it
-                assertThat(known(profile.headroom()).value())
-                        .as(what)
-                        .isBetween(2.0, encoding.headroomStops());
+                assertThat(known(profile.headroom()).value()).as(what).isBetween(2.0, encoding.headroomStops());
                 assertThat(known(profile.footroom()).value()).as(what).isBetween(4.0, 9.0);
                 assertThat(profile.look()).as(what).isEqualTo(encoding.kind() == Encoding.Kind.DISPLAY);
             }
@@ -210,7 +229,9 @@ class ShippedGearTest {
             assertThat((body.stabilisation() == Stabilisation.SENSOR) == (known(body.steadyTravel()) > 0))
                     .as("%s travels when its sensor steadies", id)
                     .isTrue();
-            body.codecs().values().forEach(codec -> assertThat(codec.bits()).as(id).isIn(8, 10, 12, 16));
+            body.codecs()
+                    .values()
+                    .forEach(codec -> assertThat(codec.bits()).as(id).isIn(8, 10, 12, 16));
             for (Output output : body.outputs().values()) {
                 assertThat(output.bits()).as(id).isIn(8, 10, 12, 16);
                 assertThat(output.range()).as(id).isNotNull();
@@ -218,7 +239,9 @@ class ShippedGearTest {
         });
         recorders.forEach((id, recorder) -> {
             assertThat(recorder.codecs()).as(id).isNotEmpty();
-            recorder.codecs().values().forEach(codec -> assertThat(codec.bits()).as(id).isIn(8, 10, 12, 16));
+            recorder.codecs()
+                    .values()
+                    .forEach(codec -> assertThat(codec.bits()).as(id).isIn(8, 10, 12, 16));
         });
     }
 
@@ -248,20 +271,27 @@ class ShippedGearTest {
             assertThat(known(lens.circle()).millimetres()).as(id).isBetween(7.0, 60.0);
             assertThat(known(lens.closeFocus()).millimetres()).as(id).isGreaterThan(focal);
         });
-        assertThat(lenses.values()).filteredOn(lens -> known(lens.squeeze()) > 1).isNotEmpty();
-        assertThat(lenses.values()).filteredOn(lens -> lens.openAtLong() != null).isNotEmpty();
+        assertThat(lenses.values())
+                .filteredOn(lens -> known(lens.squeeze()) > 1)
+                .isNotEmpty();
+        assertThat(lenses.values())
+                .filteredOn(lens -> lens.openAtLong() != null)
+                .isNotEmpty();
     }
 
     @Test
     void adaptersHaveRoomBetweenTheMounts() {
         adapters.forEach((id, adapter) -> {
-            double lens = known(known(mounts.get(known(adapter.lensMount()))).flange()).millimetres();
-            double body = known(known(mounts.get(known(adapter.bodyMount()))).flange()).millimetres();
+            double lens = known(known(mounts.get(known(adapter.lensMount()))).flange())
+                    .millimetres();
+            double body = known(known(mounts.get(known(adapter.bodyMount()))).flange())
+                    .millimetres();
             assertThat(lens - body).as("%s is this thick, in mm", id).isGreaterThan(3);
             assertThat(known(adapter.factor())).as(id).isBetween(0.5, 2.0);
         });
         // from the specification as quoted by avcemporium.com, "Micro Four-Thirds Mount"
-        assertThat(known(known(mounts.get("micro-four-thirds")).flange()).millimetres()).isEqualTo(19.25);
+        assertThat(known(known(mounts.get("micro-four-thirds")).flange()).millimetres())
+                .isEqualTo(19.25);
     }
 
     private Document document(String file) {
