@@ -21,6 +21,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.kie.api.KieBase;
 
@@ -36,13 +37,18 @@ public final class Checker {
             .thenComparing(Finding::path)
             .thenComparing(Finding::toString);
 
-    private final KieBase rules;
-    private final RuleBook book;
+    private final Supplier<KieBase> rules;
+    private final Supplier<RuleBook> book;
     private final Binder binder;
     private final Catalogue catalogue;
 
     /** A checker with these rules, pages and gear. */
     public Checker(KieBase rules, RuleBook book, Binder binder, Catalogue catalogue) {
+        this(() -> rules, () -> book, binder, catalogue);
+    }
+
+    /** A checker whose rules and pages may still be loading; each is asked for when first needed, and may be again. */
+    public Checker(Supplier<KieBase> rules, Supplier<RuleBook> book, Binder binder, Catalogue catalogue) {
         this.rules = rules;
         this.book = book;
         this.binder = binder;
@@ -68,9 +74,9 @@ public final class Checker {
      */
     public Assessment check(Document document, @Nullable String tolerance, FailOn failOn) {
         Rig rig = equip(document, tolerance);
-        Outcome outcome = RuleSession.run(rules, rig);
+        Outcome outcome = RuleSession.run(rules.get(), rig);
         List<Finding> ranked = outcome.findings().stream().sorted(URGENCY).toList();
-        Coverage coverage = Coverage.of(book, rig, outcome);
+        Coverage coverage = Coverage.of(book.get(), rig, outcome);
         List<Assessment.Entry> entries = new ArrayList<>();
         for (Finding finding : ranked) {
             entries.add(entry(document, tolerance, finding, outcome.findings()));
@@ -94,7 +100,7 @@ public final class Checker {
     }
 
     private Assessment.Entry entry(Document document, @Nullable String tolerance, Finding finding, Set<Finding> all) {
-        RulePage page = book.page(finding.rule());
+        RulePage page = book.get().page(finding.rule());
         List<Assessment.Remedy> remedies = new ArrayList<>();
         for (Fix fix : finding.fixes()) {
             String template = Optional.ofNullable(page.fixes().get(fix.key()))
@@ -138,7 +144,7 @@ public final class Checker {
         Document edited = YamlReader.read(document.file(), Edits.apply(document, edits));
         Set<Finding> after;
         try {
-            after = RuleSession.run(rules, equip(edited, tolerance)).findings();
+            after = RuleSession.run(rules.get(), equip(edited, tolerance)).findings();
         } catch (BadInput e) {
             return List.of("the rig file can then not be read: " + e.problem());
         }
@@ -147,7 +153,7 @@ public final class Checker {
         return after.stream()
                 .filter(finding -> !known.contains(finding.rule() + finding.units()))
                 .sorted(URGENCY)
-                .map(finding -> Wording.of(book.page(finding.rule()).title(), finding) + " (" + finding.rule() + ", "
+                .map(finding -> Wording.of(book.get().page(finding.rule()).title(), finding) + " (" + finding.rule() + ", "
                         + finding.severity() + ")")
                 .distinct()
                 .toList();

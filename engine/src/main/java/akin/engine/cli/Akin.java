@@ -1,29 +1,25 @@
 package akin.engine.cli;
 
 import akin.engine.read.BadInput;
+import akin.engine.read.Say;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import picocli.CommandLine;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.apache.commons.cli.AlreadySelectedException;
+import org.apache.commons.cli.CommandLine;
+import org.apache.commons.cli.DefaultParser;
+import org.apache.commons.cli.HelpFormatter;
+import org.apache.commons.cli.MissingArgumentException;
+import org.apache.commons.cli.Option;
+import org.apache.commons.cli.Options;
+import org.apache.commons.cli.ParseException;
+import org.apache.commons.cli.UnrecognizedOptionException;
 
 /** The command {@code akin}. */
-@Command(
-        name = "akin",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = "Checks a planned pairing of dissimilar cameras and says, most urgent first, what will not match"
-                + " and what to set.",
-        subcommands = {CheckCommand.class},
-        exitCodeListHeading = "%nExit codes:%n",
-        exitCodeList = {
-            "0:nothing at or above the failing severity",
-            "1:something is",
-            "2:the input or the call is wrong",
-            "3:a defect in Akin"
-        })
-public final class Akin implements Runnable {
+public final class Akin {
 
     /** Exit code when nothing is at or above the failing severity. */
     public static final int PASSES = 0;
@@ -37,14 +33,13 @@ public final class Akin implements Runnable {
     /** Exit code of a defect in Akin. */
     public static final int DEFECT = 3;
 
-    @Spec
-    private CommandSpec spec;
+    private static final int WIDTH = 80;
+    private static final String HELP = "help";
+    private static final String VERSION = "version";
 
-    @Override
-    public void run() {
-        throw new CommandLine.ParameterException(
-                spec.commandLine(), "a command is missing, such as: akin check rig.yaml");
-    }
+    private static final List<Command> COMMANDS = List.of(new CheckCommand());
+
+    private Akin() {}
 
     /** Runs the command line and ends the process with its exit code. */
     public static void main(String[] args) {
@@ -58,28 +53,99 @@ public final class Akin implements Runnable {
 
     /** Runs the command line with these writers and gives its exit code. */
     public static int run(PrintWriter out, PrintWriter err, String... args) {
-        CommandLine commandLine = new CommandLine(new Akin())
-                .setOut(out)
-                .setErr(err)
-                .setCaseInsensitiveEnumValuesAllowed(false)
-                .setParameterExceptionHandler((e, arguments) -> {
-                    e.getCommandLine().getErr().println("akin: " + e.getMessage());
-                    CommandLine.UnmatchedArgumentException.printSuggestions(
-                            e, e.getCommandLine().getErr());
-                    e.getCommandLine()
-                            .getErr()
-                            .println("Try: "
-                                    + e.getCommandLine().getCommandSpec().qualifiedName() + " --help");
-                    return BAD_INPUT;
-                })
-                .setExecutionExceptionHandler((e, line, result) -> {
-                    if (e instanceof BadInput) {
-                        line.getErr().println("akin: " + e.getMessage());
-                        return BAD_INPUT;
-                    }
-                    line.getErr().println("akin: a defect in Akin, please report it: " + e);
-                    return DEFECT;
-                });
-        return commandLine.execute(args);
+        try {
+            return dispatch(out, args);
+        } catch (BadInput e) {
+            err.println("akin: " + e.getMessage());
+            return BAD_INPUT;
+        } catch (RuntimeException | StackOverflowError e) {
+            err.println("akin: a defect in Akin, please report it: " + e);
+            return DEFECT;
+        }
+    }
+
+    private static int dispatch(PrintWriter out, String... args) {
+        String word = args.length == 0 ? "" : args[0];
+        if (word.equals("--" + HELP) || word.equals("-h")) {
+            overview(out);
+            return PASSES;
+        }
+        if (word.equals("--" + VERSION)) {
+            out.println("akin " + Version.number());
+            return PASSES;
+        }
+        List<String> words = COMMANDS.stream().map(Command::name).toList();
+        Command command = COMMANDS.stream()
+                .filter(c -> c.name().equals(word))
+                .findFirst()
+                .orElseThrow(() -> new BadInput(
+                        "akin",
+                        (word.isEmpty()
+                                        ? "a command is missing, such as: akin check rig.yaml."
+                                        : "no command is called " + Say.quote(word) + "." + Say.nearest(word, words))
+                                + " Commands: " + Say.list(words) + ". See akin --help"));
+        Options options = command.options()
+                .addOption(Option.builder("h").longOpt(HELP).desc("show this help").build());
+        CommandLine line = parse(command, options, Arrays.copyOfRange(args, 1, args.length));
+        if (line.hasOption(HELP)) {
+            HelpFormatter help = new HelpFormatter();
+            help.printHelp(
+                    out,
+                    WIDTH,
+                    "akin " + command.name() + " [options] " + command.arguments(),
+                    command.purpose(),
+                    options,
+                    2,
+                    2,
+                    exitCodes());
+            return PASSES;
+        }
+        return command.run(line, out);
+    }
+
+    private static CommandLine parse(Command command, Options options, String... args) {
+        String place = "akin " + command.name();
+        try {
+            return DefaultParser.builder().setAllowPartialMatching(false).build().parse(options, args);
+        } catch (UnrecognizedOptionException e) {
+            Set<String> known = options.getOptions().stream()
+                    .map(option -> "--" + option.getLongOpt())
+                    .collect(Collectors.toCollection(java.util.TreeSet::new));
+            throw new BadInput(
+                    place,
+                    "no option is called " + Say.quote(e.getOption()) + "." + Say.nearest(e.getOption(), known)
+                            + " Options: " + Say.list(known));
+        } catch (MissingArgumentException e) {
+            throw new BadInput(
+                    place,
+                    "the option --" + e.getOption().getLongOpt() + " needs a value: "
+                            + e.getOption().getDescription());
+        } catch (AlreadySelectedException e) {
+            throw new BadInput(place, "the option --" + e.getOption().getLongOpt() + " stands there twice");
+        } catch (ParseException e) {
+            throw new BadInput(place, "the options cannot be read: " + e.getMessage());
+        }
+    }
+
+    private static void overview(PrintWriter out) {
+        out.println("usage: akin COMMAND [options] ...");
+        out.println("Checks a planned pairing of dissimilar cameras and says, most urgent first,");
+        out.println("what will not match, why, and what to set.");
+        for (Command command : COMMANDS) {
+            out.println();
+            out.println("  akin " + command.name() + " " + command.arguments());
+            out.println("      " + command.purpose());
+        }
+        out.println();
+        out.println("  akin COMMAND --help    the options of a command");
+        out.println("  akin --version         the version of this build");
+        out.println(exitCodes());
+    }
+
+    private static String exitCodes() {
+        return """
+
+                Exit codes: 0 nothing at or above the failing severity, 1 something is,
+                2 the input or the call is wrong, 3 a defect in Akin.""";
     }
 }

@@ -11,114 +11,137 @@ import akin.engine.equip.Catalogue;
 import akin.engine.read.BadInput;
 import akin.engine.read.Binder;
 import akin.engine.read.Document;
+import akin.engine.read.Say;
 import akin.engine.read.TextFile;
 import akin.engine.read.YamlReader;
 import akin.engine.report.JsonReport;
 import akin.engine.report.Style;
 import akin.engine.report.TextReport;
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
+import org.apache.commons.cli.CommandLine;
+import org.apache.commons.cli.Option;
+import org.apache.commons.cli.Options;
 import org.jspecify.annotations.Nullable;
 import org.kie.api.KieBase;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code akin check}: the main job. */
-@Command(
-        name = "check",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = "Assesses planned rigs and reports what will not match, most urgent first.")
-final class CheckCommand implements Callable<Integer> {
+final class CheckCommand implements Command {
 
-    @Spec
-    private CommandSpec spec;
-
-    @Parameters(arity = "1..*", paramLabel = "RIG", description = "rig files")
-    private List<Path> rigs = List.of();
-
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            defaultValue = "text",
-            description = "text or json (default: ${DEFAULT-VALUE})")
-    private String format = "text";
-
-    @Option(names = "--out", paramLabel = "FILE", description = "write the report to a file")
-    private @Nullable Path out;
-
-    @Option(
-            names = "--fail-on",
-            paramLabel = "SEVERITY",
-            defaultValue = "lossy",
-            description = "least urgent thing that fails: baked-in, lossy, fixable, advice or unchecked"
-                    + " (default: ${DEFAULT-VALUE})")
-    private String failOn = "lossy";
-
-    @Option(names = "--tolerance", paramLabel = "PROFILE", description = "tolerance profile instead of the rig file's")
-    private @Nullable String tolerance;
-
-    @Option(names = "--quiet", description = "print no report, only set the exit code")
-    private boolean quiet;
+    private static final String FORMAT = "format";
+    private static final String OUT = "out";
+    private static final String FAIL_ON = "fail-on";
+    private static final String TOLERANCE = "tolerance";
+    private static final String QUIET = "quiet";
+    private static final String TEXT = "text";
+    private static final String JSON = "json";
 
     @Override
-    public Integer call() {
-        FailOn least = Arrays.stream(FailOn.values())
-                .filter(word -> word.word().equals(failOn))
-                .findFirst()
-                .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(),
-                        "--fail-on: read '" + failOn + "'; allowed: baked-in, lossy, fixable, advice, unchecked"));
-        if (!format.equals("text") && !format.equals("json")) {
-            throw new ParameterException(spec.commandLine(), "--format: read '" + format + "'; allowed: text, json");
+    public String name() {
+        return "check";
+    }
+
+    @Override
+    public String arguments() {
+        return "RIG...";
+    }
+
+    @Override
+    public String purpose() {
+        return "Assesses planned rigs and reports what will not match, most urgent first.";
+    }
+
+    @Override
+    public Options options() {
+        return new Options()
+                .addOption(value(FORMAT, "FORMAT", "text (the default) or json"))
+                .addOption(value(OUT, "FILE", "write the report to this file"))
+                .addOption(value(
+                        FAIL_ON,
+                        "SEVERITY",
+                        "the least urgent thing that fails: baked-in, lossy (the default), fixable, advice or unchecked"))
+                .addOption(value(TOLERANCE, "PROFILE", "a tolerance profile instead of the rig file's own"))
+                .addOption(Option.builder()
+                        .longOpt(QUIET)
+                        .desc("print no report, only set the exit code")
+                        .build());
+    }
+
+    private static Option value(String name, String argument, String description) {
+        return Option.builder()
+                .longOpt(name)
+                .hasArg()
+                .argName(argument)
+                .desc(description)
+                .build();
+    }
+
+    @Override
+    public int run(CommandLine line, PrintWriter out) {
+        List<String> rigs = line.getArgList();
+        if (rigs.isEmpty()) {
+            throw new BadInput("akin check", "a rig file is missing, such as: akin check rig.yaml");
         }
-        // The rules take longest to load, so they load while the first rig file is read.
+        String format = oneOf(line, FORMAT, TEXT, List.of(TEXT, JSON));
+        List<String> words = Arrays.stream(FailOn.values()).map(FailOn::word).toList();
+        FailOn failOn = FailOn.values()[words.indexOf(oneOf(line, FAIL_ON, FailOn.LOSSY.word(), words))];
+        // The rules take longest to load, so they load while the rig files are read and looked up.
         CompletableFuture<KieBase> rules = CompletableFuture.supplyAsync(RuleBase::builtIn);
-        CompletableFuture<RuleBook> book = CompletableFuture.supplyAsync(CompiledBook::load);
+        CompletableFuture<RuleBook> book = rules.thenApplyAsync(loaded -> CompiledBook.load());
         Binder binder = new Binder();
         Catalogue catalogue = Catalogue.builtIn(binder);
-        List<Document> documents = rigs.stream()
-                .map(rig -> YamlReader.read(rig.toString(), TextFile.read(rig, rig.toString())))
-                .toList();
-        Checker checker = new Checker(rules.join(), book.join(), binder, catalogue);
+        List<Document> documents =
+                rigs.stream().map(CheckCommand::read).toList();
+        Checker checker = new Checker(rules::join, book::join, binder, catalogue);
         boolean failed = false;
         StringBuilder report = new StringBuilder();
         for (Document document : documents) {
-            Assessment assessment = checker.check(document, tolerance, least);
+            Assessment assessment = checker.check(document, line.getOptionValue(TOLERANCE), failOn);
             failed |= assessment.verdict() != Verdict.PASSES;
-            report.append(report.isEmpty() || format.equals("json") ? "" : "\n").append(render(assessment));
+            report.append(report.isEmpty() || format.equals(JSON) ? "" : "\n")
+                    .append(render(assessment, format, line.hasOption(OUT)));
         }
-        deliver(report.toString());
+        deliver(report.toString(), line.getOptionValue(OUT), line.hasOption(QUIET), out);
         return failed ? Akin.FAILS : Akin.PASSES;
     }
 
-    private String render(Assessment assessment) {
-        if (format.equals("json")) {
+    private static Document read(String rig) {
+        return YamlReader.read(rig, TextFile.read(Path.of(rig), rig));
+    }
+
+    private static String oneOf(CommandLine line, String option, String otherwise, List<String> words) {
+        String word = line.getOptionValue(option, otherwise);
+        if (!words.contains(word)) {
+            throw new BadInput(
+                    "akin check",
+                    "--" + option + ": read " + Say.quote(word) + "." + Say.nearest(word, words) + " Allowed: "
+                            + Say.list(words));
+        }
+        return word;
+    }
+
+    private static String render(Assessment assessment, String format, boolean toFile) {
+        if (format.equals(JSON)) {
             return JsonReport.render(assessment, Version.number());
         }
-        boolean colour = out == null && System.console() != null && System.getenv("NO_COLOR") == null;
+        boolean colour = !toFile && System.console() != null && System.getenv("NO_COLOR") == null;
         return TextReport.render(assessment, colour ? Style.COLOUR : Style.PLAIN);
     }
 
-    private void deliver(String report) {
-        Path file = out;
+    private static void deliver(String report, @Nullable String file, boolean quiet, PrintWriter out) {
         if (file != null) {
             try {
-                Files.writeString(file, report);
+                Files.writeString(Path.of(file), report);
             } catch (IOException e) {
-                throw new BadInput(file.toString(), "the report cannot be written there");
+                throw new BadInput(file, "the report cannot be written there");
             }
         } else if (!quiet) {
-            spec.commandLine().getOut().print(report);
+            out.print(report);
         }
     }
 }

@@ -4,10 +4,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import picocli.CommandLine.IVersionProvider;
 
 /** The version of this build. */
-final class Version implements IVersionProvider {
+final class Version {
+
+    private Version() {}
 
     static String number() {
         try (InputStream in = Version.class.getResourceAsStream("/akin/version.txt")) {
@@ -18,10 +19,5 @@ final class Version implements IVersionProvider {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    @Override
-    public String[] getVersion() {
-        return new String[] {"akin " + number()};
     }
 }

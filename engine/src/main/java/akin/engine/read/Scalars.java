@@ -72,7 +72,15 @@ final class Scalars {
     }
 
     static SimpleModule module() {
-        SimpleModule module = new SimpleModule("akin");
+        SimpleModule module = new SimpleModule("akin") {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void setupModule(SetupContext context) {
+                super.setupModule(context);
+                context.addValueInstantiators(new RecordInstantiator.ForRecords());
+            }
+        };
         leaf(module, String.class, Scalars::text);
         leaf(module, Boolean.class, Scalars::truth);
         leaf(module, Integer.class, Scalars::whole);

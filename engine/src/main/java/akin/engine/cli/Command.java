@@ -1,0 +1,30 @@
+package akin.engine.cli;
+
+import java.io.PrintWriter;
+import org.apache.commons.cli.CommandLine;
+import org.apache.commons.cli.Options;
+
+/** One command of the program, such as {@code check}. */
+interface Command {
+
+    /** The word that calls it. */
+    String name();
+
+    /** What stands behind the word: arguments, as a usage line shows them. */
+    String arguments();
+
+    /** What it does, in a sentence. */
+    String purpose();
+
+    /** Its options, without help and version, which all have. */
+    Options options();
+
+    /**
+     * Runs it.
+     *
+     * @param line the parsed options and arguments
+     * @return the exit code
+     * @throws akin.engine.read.BadInput when the input or the call is wrong
+     */
+    int run(CommandLine line, PrintWriter out);
+}
