@@ -153,8 +153,8 @@ public final class Checker {
         return after.stream()
                 .filter(finding -> !known.contains(finding.rule() + finding.units()))
                 .sorted(URGENCY)
-                .map(finding -> Wording.of(book.get().page(finding.rule()).title(), finding) + " (" + finding.rule() + ", "
-                        + finding.severity() + ")")
+                .map(finding -> Wording.of(book.get().page(finding.rule()).title(), finding) + " (" + finding.rule()
+                        + ", " + finding.severity() + ")")
                 .distinct()
                 .toList();
     }

@@ -28,6 +28,20 @@ public enum FailOn {
         return least == null ? "unchecked" : least.word();
     }
 
+    /**
+     * The constant of a word.
+     *
+     * @throws IllegalArgumentException when there is none
+     */
+    public static FailOn of(String word) {
+        for (FailOn failOn : values()) {
+            if (failOn.word().equals(word)) {
+                return failOn;
+            }
+        }
+        throw new IllegalArgumentException("nothing to fail on is called " + word);
+    }
+
     /** What the findings and the unchecked come to. */
     public Verdict verdict(List<Severity> findings, boolean anyUnchecked) {
         if (findings.stream().anyMatch(severity -> least == null || severity.compareTo(least) <= 0)) {

@@ -85,7 +85,8 @@ public final class Akin {
                                         : "no command is called " + Say.quote(word) + "." + Say.nearest(word, words))
                                 + " Commands: " + Say.list(words) + ". See akin --help"));
         Options options = command.options()
-                .addOption(Option.builder("h").longOpt(HELP).desc("show this help").build());
+                .addOption(
+                        Option.builder("h").longOpt(HELP).desc("show this help").build());
         CommandLine line = parse(command, options, Arrays.copyOfRange(args, 1, args.length));
         if (line.hasOption(HELP)) {
             HelpFormatter help = new HelpFormatter();
@@ -106,7 +107,10 @@ public final class Akin {
     private static CommandLine parse(Command command, Options options, String... args) {
         String place = "akin " + command.name();
         try {
-            return DefaultParser.builder().setAllowPartialMatching(false).build().parse(options, args);
+            return DefaultParser.builder()
+                    .setAllowPartialMatching(false)
+                    .build()
+                    .parse(options, args);
         } catch (UnrecognizedOptionException e) {
             Set<String> known = options.getOptions().stream()
                     .map(option -> "--" + option.getLongOpt())

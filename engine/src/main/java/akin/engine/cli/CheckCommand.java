@@ -33,6 +33,9 @@ import org.kie.api.KieBase;
 /** {@code akin check}: the main job. */
 final class CheckCommand implements Command {
 
+    /** Set by the launcher when the report goes to a terminal; Java 17 cannot tell by itself in a way later ones keep. */
+    private static final String TERMINAL = "akin.terminal";
+
     private static final String FORMAT = "format";
     private static final String OUT = "out";
     private static final String FAIL_ON = "fail-on";
@@ -61,10 +64,11 @@ final class CheckCommand implements Command {
         return new Options()
                 .addOption(value(FORMAT, "FORMAT", "text (the default) or json"))
                 .addOption(value(OUT, "FILE", "write the report to this file"))
-                .addOption(value(
-                        FAIL_ON,
-                        "SEVERITY",
-                        "the least urgent thing that fails: baked-in, lossy (the default), fixable, advice or unchecked"))
+                .addOption(
+                        value(
+                                FAIL_ON,
+                                "SEVERITY",
+                                "the least urgent thing that fails: baked-in, lossy (the default), fixable, advice or unchecked"))
                 .addOption(value(TOLERANCE, "PROFILE", "a tolerance profile instead of the rig file's own"))
                 .addOption(Option.builder()
                         .longOpt(QUIET)
@@ -89,14 +93,13 @@ final class CheckCommand implements Command {
         }
         String format = oneOf(line, FORMAT, TEXT, List.of(TEXT, JSON));
         List<String> words = Arrays.stream(FailOn.values()).map(FailOn::word).toList();
-        FailOn failOn = FailOn.values()[words.indexOf(oneOf(line, FAIL_ON, FailOn.LOSSY.word(), words))];
+        FailOn failOn = FailOn.of(oneOf(line, FAIL_ON, FailOn.LOSSY.word(), words));
         // The rules take longest to load, so they load while the rig files are read and looked up.
         CompletableFuture<KieBase> rules = CompletableFuture.supplyAsync(RuleBase::builtIn);
         CompletableFuture<RuleBook> book = rules.thenApplyAsync(loaded -> CompiledBook.load());
         Binder binder = new Binder();
         Catalogue catalogue = Catalogue.builtIn(binder);
-        List<Document> documents =
-                rigs.stream().map(CheckCommand::read).toList();
+        List<Document> documents = rigs.stream().map(CheckCommand::read).toList();
         Checker checker = new Checker(rules::join, book::join, binder, catalogue);
         boolean failed = false;
         StringBuilder report = new StringBuilder();
@@ -129,7 +132,7 @@ final class CheckCommand implements Command {
         if (format.equals(JSON)) {
             return JsonReport.render(assessment, Version.number());
         }
-        boolean colour = !toFile && System.console() != null && System.getenv("NO_COLOR") == null;
+        boolean colour = !toFile && Boolean.getBoolean(TERMINAL) && System.getenv("NO_COLOR") == null;
         return TextReport.render(assessment, colour ? Style.COLOUR : Style.PLAIN);
     }
 

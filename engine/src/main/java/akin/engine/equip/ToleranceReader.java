@@ -77,7 +77,7 @@ final class ToleranceReader {
                 default -> count(text, tolerance.unit());
             };
         } catch (QuantityException e) {
-            throw document.error(path, e.getMessage());
+            throw document.error(path, Say.of(e));
         }
         if (!(limit > 0)) {
             throw document.error(path, "read " + Say.quote(text) + "; a tolerance is over 0");

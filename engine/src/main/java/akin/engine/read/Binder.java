@@ -137,10 +137,10 @@ public final class Binder {
         }
         for (Throwable cause = e; cause != null; cause = cause.getCause()) {
             if (cause instanceof Scalars.Unfit || cause instanceof QuantityException) {
-                return document.error(at, cause.getMessage());
+                return document.error(at, Say.of(cause));
             }
             if (cause instanceof IllegalArgumentException && !(cause instanceof JacksonException)) {
-                return document.error(at, cause.getMessage());
+                return document.error(at, Say.of(cause));
             }
         }
         if (e instanceof MismatchedInputException mismatch) {
@@ -171,7 +171,7 @@ public final class Binder {
     }
 
     private static String shape(@Nullable Class<?> type) {
-        if (type != null && (Collection.class.isAssignableFrom(type))) {
+        if (type != null && Collection.class.isAssignableFrom(type)) {
             return "list";
         }
         if (type != null && (Map.class.isAssignableFrom(type) || type.isRecord())) {

@@ -13,6 +13,12 @@ public final class Say {
 
     private Say() {}
 
+    /** The message of an exception that was made for the person who wrote the file. */
+    public static String of(Throwable problem) {
+        String message = problem.getMessage();
+        return message == null ? "this cannot be read" : message;
+    }
+
     /** The text between quotation marks, shortened, with control characters made visible. */
     public static String quote(String text) {
         return "'" + clean(text) + "'";

@@ -2,9 +2,12 @@ package akin.engine.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Breaks sentences into lines. */
 final class Wrap {
+
+    private static final Pattern WORDS = Pattern.compile(" +");
 
     private Wrap() {}
 
@@ -13,7 +16,7 @@ final class Wrap {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder(first);
         boolean empty = true;
-        for (String word : text.split(" +")) {
+        for (String word : WORDS.split(text, -1)) {
             if (!empty && columns(line) + 1 + columns(word) > width) {
                 lines.add(line.toString());
                 line = new StringBuilder(indent);
