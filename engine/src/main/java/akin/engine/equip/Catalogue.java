@@ -5,6 +5,7 @@ import akin.engine.read.Binder;
 import akin.engine.read.Document;
 import akin.engine.read.GearSheet;
 import akin.engine.read.YamlReader;
+import akin.model.colour.Gamut;
 import akin.model.gear.Adapter;
 import akin.model.gear.Body;
 import akin.model.gear.Lens;
@@ -26,6 +27,7 @@ public final class Catalogue {
 
     private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
     private static final String GEAR = "gear/";
+    private static final String GAMUTS = "gamuts.yaml";
 
     private final Binder binder;
     private final SharedData data;
@@ -84,6 +86,13 @@ public final class Catalogue {
     /** The encoding of this id. */
     public Optional<Encoding> encoding(String id) {
         return read("encodings", id).map(document -> Encodings.bind(binder, document, id));
+    }
+
+    /** Every gamut, by id. */
+    public Map<String, Gamut> gamuts() {
+        return data.text(GAMUTS)
+                .map(text -> Gamuts.bind(binder, YamlReader.read(GAMUTS, text)))
+                .orElseThrow(() -> new IllegalStateException("the file of gamuts is not packaged"));
     }
 
     /** The tolerance profile of this name. */

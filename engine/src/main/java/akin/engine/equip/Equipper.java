@@ -6,6 +6,7 @@ import akin.engine.read.Choice;
 import akin.engine.read.Document;
 import akin.engine.read.RigSheet;
 import akin.engine.read.Say;
+import akin.model.colour.Gamut;
 import akin.model.gear.Adapter;
 import akin.model.gear.Body;
 import akin.model.gear.Codec;
@@ -48,6 +49,7 @@ public final class Equipper {
     private final Document document;
     private final RigSheet sheet;
     private final Catalogue catalogue;
+    private @Nullable Map<String, Gamut> gamuts;
 
     private Equipper(Document document, RigSheet sheet, Catalogue catalogue) {
         this.document = document;
@@ -196,8 +198,9 @@ public final class Equipper {
         String encodingId = output != null && output.encoding() != null
                 ? output.encoding()
                 : profile == null ? null : profile.encoding();
-        String gamut =
+        String gamutId =
                 output != null && output.gamut() != null ? output.gamut() : profile == null ? null : profile.gamut();
+        Gamut gamut = gamutId == null ? null : one(gamutId, path + "profile", "gamut", gamuts());
         Encoding encoding = encodingId == null
                 ? null
                 : found(
@@ -240,6 +243,14 @@ public final class Equipper {
             automatic.add(setting);
         }
         return choice.value();
+    }
+
+    /** The gamuts, read once. */
+    private Map<String, Gamut> gamuts() {
+        if (gamuts == null) {
+            gamuts = catalogue.gamuts();
+        }
+        return gamuts;
     }
 
     private FittedLens lens(String path, RigSheet.LensSheet l, Set<Setting> automatic) {

@@ -1,5 +1,6 @@
 package akin.model.rig;
 
+import akin.model.colour.Gamut;
 import akin.model.gear.Body;
 import akin.model.gear.Mode;
 import akin.model.gear.Profile;
@@ -26,7 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param mode the mode the body is in
  * @param profile the recording profile; null when not said
  * @param encoding the encoding that ends up in the file: the profile's, or the one its output forces; null when not known
- * @param gamut id of the gamut that ends up in the file, likewise
+ * @param gamut the gamut that ends up in the file, likewise
  * @param rate recorded frame rate
  * @param shutter shutter setting; null when not said or automatic
  * @param iso sensitivity; null when not said or automatic
@@ -46,7 +47,7 @@ public record Unit(
         Mode mode,
         @Nullable Profile profile,
         @Nullable Encoding encoding,
-        @Nullable String gamut,
+        @Nullable Gamut gamut,
         FrameRate rate,
         @Nullable Shutter shutter,
         @Nullable Iso iso,
