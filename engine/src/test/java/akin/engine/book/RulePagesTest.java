@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 import akin.engine.assess.Assessment;
 import akin.engine.assess.Checker;
 import akin.engine.assess.FailOn;
+import akin.engine.assess.Numbers;
 import akin.engine.assess.RuleBase;
 import akin.engine.edit.Edits;
 import akin.engine.equip.Catalogue;
@@ -39,6 +40,7 @@ class RulePagesTest {
 
     private static final Path RULES = Path.of("..", "rules", "src", "main", "resources", "akin", "rules");
     private static final Pattern FINDS = Pattern.compile("# finds: (baked-in|lossy|fixable|advice)");
+    private static final Pattern AIMS = Pattern.compile("# aims: (.+)");
     private static final Pattern UNCHECKED = Pattern.compile("# unchecked");
 
     private final Binder binder = new Binder();
@@ -113,7 +115,9 @@ class RulePagesTest {
         assertThat(unchecked)
                 .as("%s could not be checked; say '# unchecked' where that is meant", id)
                 .isEqualTo(UNCHECKED.matcher(example.text()).find());
-        if (example.fires()) {
+        if (pages.get(id).severities().isEmpty()) {
+            proveAims(id, example, changes, assessment);
+        } else if (example.fires()) {
             assertThat(expected)
                     .as("a '# finds: severity' on the line of the cause")
                     .isNotEmpty();
@@ -123,6 +127,23 @@ class RulePagesTest {
                 proveFix(rig, entry, fix, assessment);
             }
         }
+    }
+
+    /** A rule that gives no severity gives aims: for the units that an example names, exactly those that it says. */
+    private static void proveAims(String id, Pages.Example example, Document changes, Assessment assessment) {
+        Set<String> expected = new TreeSet<>();
+        Matcher aims = AIMS.matcher(example.text());
+        while (aims.find()) {
+            expected.add(aims.group(1).strip());
+        }
+        Set<String> found = assessment.targets().stream()
+                .filter(target -> changes.at("units." + target.unit()).isPresent())
+                .map(t -> t.unit() + " " + Numbers.spoken(t.value(), t.scale()) + " on the " + t.aid())
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertThat(found).as("aims of %s", id).isEqualTo(expected);
+        assertThat(found.isEmpty())
+                .as("an example under Fires has an aim; one that stays quiet has none")
+                .isEqualTo(!example.fires());
     }
 
     /** A fix that edits removes its finding, and brings no other that it did not announce. */

@@ -69,4 +69,14 @@ public record IsoBases(String unitName, Iso iso, List<Iso> bases) implements Der
     public double stopsOff() {
         return nearest().map(iso::stopsFrom).orElse(0.0);
     }
+
+    /** How far the ISO is over the base that works at it, in stops: highlights gain them, shadows lose them. */
+    public double shift() {
+        return iso.stopsFrom(working());
+    }
+
+    /** The bases in words. */
+    public String words() {
+        return String.join(" and ", bases.stream().map(Iso::toString).toList());
+    }
 }

@@ -9,6 +9,8 @@ import akin.model.gear.Lens;
 import akin.model.quantity.Aperture;
 import akin.model.rig.FittedLens;
 import akin.model.rig.Unit;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -71,17 +73,26 @@ public record PhotometricStop(String unitName, Aperture setting, double tNumber,
                 : new PhotometricStop(unit.name(), stop, stop.number() * loss * factor, Basis.FROM_LENS);
     }
 
-    /**
-     * What the stop set on a lens would be for another T number behind its adapter, in the kind of number its ring is
-     * set in: the inverse of {@link #tNumber}.
-     */
-    double onTheRing(double wantedT) {
-        return setting.number() * wantedT / tNumber;
-    }
-
     /** True when the f number stands in for the T number. */
     public boolean guessed() {
         return basis == Basis.GUESSED;
+    }
+
+    /** How much darker the unit may be than its f number says: what a lens of its kind loses at most, in stops. */
+    public static double doubt(Unit unit) {
+        FittedLens fitted = unit.lens();
+        return fitted == null || fitted.lens().prime() ? PRIME_LOSS : ZOOM_LOSS;
+    }
+
+    /** The stop in words, with what it was taken from. */
+    public String words() {
+        if (guessed()) {
+            return setting + " taken for T";
+        }
+        BigDecimal rounded =
+                BigDecimal.valueOf(tNumber).setScale(2, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        String behind = "T" + rounded.toPlainString();
+        return behind.equals(setting.toString()) ? behind : behind + " from " + setting;
     }
 
     /** T over f of a lens, at least 1; null when one of its widest stops is not known. */

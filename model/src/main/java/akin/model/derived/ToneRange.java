@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import akin.model.exposure.Light;
 import akin.model.finding.WhereFound;
 import akin.model.gear.Profile;
+import akin.model.quantity.Iso;
 import akin.model.quantity.Stops;
 import akin.model.rig.Unit;
 import akin.model.tone.Encoding;
@@ -69,6 +70,22 @@ public record ToneRange(
                 footroom == null ? null : placement.footroomStops().orElseThrow());
     }
 
+    /** The headroom that a unit would have at another ISO; null when something for it is missing. */
+    static @Nullable Double headroomAt(Unit unit, Iso iso) {
+        ToneRange range = known(unit);
+        if (range == null) {
+            return null;
+        }
+        TonePlacement now = range.placement();
+        int base = new IsoBases(
+                        unit.name(), iso, IsoBases.of(unit, writing(unit)).bases())
+                .working()
+                .value();
+        return new TonePlacement(now.encoding(), iso.value(), base, now.sensorClipAtBase(), now.floorStopsAtBase())
+                .headroomStops()
+                .orElseThrow();
+    }
+
     /**
      * The profile whose facts hold for what ends up in the file: the one set, unless the output forces an encoding that
      * another profile of the body writes.
@@ -90,5 +107,15 @@ public record ToneRange(
     /** Stops from the usable floor to clip; null when the floor is not known. */
     public @Nullable Double whole() {
         return footroom == null ? null : headroom + footroom;
+    }
+
+    /** The ISO it is rated at. */
+    public Iso iso() {
+        return new Iso((int) placement.exposureIndex());
+    }
+
+    /** How many stops more than another it holds over middle grey; negative for fewer. */
+    public double headroomFrom(ToneRange other) {
+        return headroom - other.headroom;
     }
 }

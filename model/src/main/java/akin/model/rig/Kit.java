@@ -7,9 +7,9 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is on the van beside what the units carry.
+ * What is on the van for the units to use.
  *
- * @param filters neutral densities; null when not listed
+ * @param filters neutral densities, those that units are to carry included; null when not listed
  * @param lenses lenses; null when not listed
  * @param adapters adapters; null when not listed
  */

@@ -12,6 +12,8 @@ public enum Tolerance {
     EXPOSURE("exposure", "stops"),
     /** Stops over middle grey apart. */
     HEADROOM("headroom", "stops"),
+    /** Stops over middle grey that must hold texture: white paper is 2.3 over grey, some more for what shines on it. */
+    HIGHLIGHTS("highlights", "stops"),
     /** White balances apart. */
     WHITE("white", "mired"),
     /** Rolling-shutter read-out times apart. */
