@@ -9,11 +9,16 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
-import tools.jackson.databind.JsonNode;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
+import tools.jackson.core.ObjectReadContext;
+import tools.jackson.core.json.JsonFactory;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -28,15 +33,18 @@ public final class CompiledBook {
 
     private CompiledBook() {}
 
-    /** The rule book that was compiled into this build. */
+    /** The rule book that was compiled into this build. Read as a stream: a tree would cost a start several times more. */
     public static RuleBook load() {
         try (InputStream in = CompiledBook.class.getResourceAsStream(FILE)) {
             if (in == null) {
                 throw new IllegalStateException("the rule book is missing; build Akin again");
             }
             List<RulePage> pages = new ArrayList<>();
-            for (JsonNode page : new JsonMapper().readTree(in)) {
-                pages.add(page(page));
+            try (JsonParser json = new JsonFactory().createParser(ObjectReadContext.empty(), in)) {
+                json.nextToken();
+                while (json.nextToken() != JsonToken.END_ARRAY) {
+                    pages.add(page(json));
+                }
             }
             return new RuleBook(pages);
         } catch (IOException e) {
@@ -86,27 +94,48 @@ public final class CompiledBook {
         values.forEach(array::add);
     }
 
-    private static RulePage page(JsonNode node) {
+    private static RulePage page(JsonParser json) {
+        Map<String, String> words = new HashMap<>();
+        Map<String, List<String>> lists = new HashMap<>();
         Map<String, String> fixes = new LinkedHashMap<>();
-        node.get("fixes")
-                .properties()
-                .forEach(fix -> fixes.put(fix.getKey(), fix.getValue().stringValue()));
+        while (json.nextToken() != JsonToken.END_OBJECT) {
+            String key = json.currentName();
+            switch (json.nextToken()) {
+                case START_ARRAY -> lists.put(key, strings(json));
+                case START_OBJECT -> {
+                    while (json.nextToken() != JsonToken.END_OBJECT) {
+                        String fix = json.currentName();
+                        json.nextToken();
+                        fixes.put(fix, json.getString());
+                    }
+                }
+                default -> words.put(key, json.getString());
+            }
+        }
         return new RulePage(
-                node.get("id").stringValue(),
-                node.get("title").stringValue(),
-                node.get("because").stringValue(),
-                strings(node.get("severities")).stream().map(Severity::of).toList(),
-                node.get("scope").stringValue().equals(RulePage.Scope.UNIT.word())
-                        ? RulePage.Scope.UNIT
-                        : RulePage.Scope.PAIRING,
-                strings(node.get("needs")),
+                word(words, "id"),
+                word(words, "title"),
+                word(words, "because"),
+                list(lists, "severities").stream().map(Severity::of).toList(),
+                RulePage.Scope.of(word(words, "scope")),
+                list(lists, "needs"),
                 fixes,
-                strings(node.get("sources")));
+                list(lists, "sources"));
     }
 
-    private static List<String> strings(JsonNode array) {
+    private static String word(Map<String, String> words, String key) {
+        return Objects.requireNonNull(words.get(key), key);
+    }
+
+    private static List<String> list(Map<String, List<String>> lists, String key) {
+        return Objects.requireNonNull(lists.get(key), key);
+    }
+
+    private static List<String> strings(JsonParser json) {
         List<String> values = new ArrayList<>();
-        array.forEach(value -> values.add(value.stringValue()));
+        while (json.nextToken() != JsonToken.END_ARRAY) {
+            values.add(json.getString());
+        }
         return List.copyOf(values);
     }
 }

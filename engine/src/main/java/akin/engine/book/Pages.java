@@ -3,6 +3,7 @@ package akin.engine.book;
 import akin.engine.read.BadInput;
 import akin.engine.read.Binder;
 import akin.engine.read.Document;
+import akin.engine.read.Say;
 import akin.engine.read.YamlReader;
 import akin.model.finding.Severity;
 import com.fasterxml.jackson.annotation.JsonProperty;
@@ -51,13 +52,15 @@ public final class Pages {
             try {
                 severities.add(Severity.of(word));
             } catch (IllegalArgumentException e) {
-                throw document.error("severities", String.valueOf(e.getMessage()));
+                throw document.error("severities", Say.of(e));
             }
         }
-        RulePage.Scope scope = java.util.Arrays.stream(RulePage.Scope.values())
-                .filter(s -> s.word().equals(front.scope()))
-                .findFirst()
-                .orElseThrow(() -> document.error("scope", "allowed: unit, pairing"));
+        RulePage.Scope scope;
+        try {
+            scope = RulePage.Scope.of(front.scope());
+        } catch (IllegalArgumentException e) {
+            throw document.error("scope", Say.of(e));
+        }
         return new RulePage(
                 front.id(),
                 front.title(),

@@ -2,6 +2,7 @@ package akin.engine.book;
 
 import akin.model.finding.Severity;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -35,7 +36,21 @@ public record RulePage(
 
         /** The word used on pages. */
         public String word() {
-            return name().toLowerCase(java.util.Locale.ROOT);
+            return name().toLowerCase(Locale.ROOT);
+        }
+
+        /**
+         * The scope of a word.
+         *
+         * @throws IllegalArgumentException when there is none
+         */
+        public static Scope of(String word) {
+            for (Scope scope : values()) {
+                if (scope.word().equals(word)) {
+                    return scope;
+                }
+            }
+            throw new IllegalArgumentException("no scope is called " + word + "; allowed: unit, pairing");
         }
     }
 
