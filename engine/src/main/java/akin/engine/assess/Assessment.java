@@ -4,6 +4,7 @@ import akin.engine.read.Place;
 import akin.model.finding.Severity;
 import akin.model.finding.Target;
 import akin.model.finding.Value;
+import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -16,7 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param tolerance name of the tolerance profile
  * @param verdict what it comes to
  * @param checks how many checks ran
- * @param findings most urgent first
+ * @param findings most urgent first, without the waived
+ * @param waived findings that a waiver covers, most urgent first; they do not count towards the verdict
  * @param unchecked what could not be checked
  * @param targets levels to aim at, by unit
  */
@@ -28,12 +30,14 @@ public record Assessment(
         Verdict verdict,
         int checks,
         List<Entry> findings,
+        List<Waived> waived,
         List<Unchecked> unchecked,
         List<Target> targets) {
 
     /** Copies the lists. */
     public Assessment {
         findings = List.copyOf(findings);
+        waived = List.copyOf(waived);
         unchecked = List.copyOf(unchecked);
         targets = List.copyOf(targets);
     }
@@ -70,6 +74,16 @@ public record Assessment(
             String path,
             Place place,
             List<String> sources) {}
+
+    /**
+     * A finding that is agreed to stay as it is.
+     *
+     * @param entry the finding
+     * @param because why it is agreed
+     * @param until last day on which it is; null: for the whole production
+     */
+    public record Waived(
+            Entry entry, String because, @Nullable LocalDate until) {}
 
     /**
      * A fix in words, with its edits and what else they would do.

@@ -5,6 +5,7 @@ import akin.engine.book.RulePage;
 import akin.engine.edit.Edits;
 import akin.engine.equip.Catalogue;
 import akin.engine.equip.Equipper;
+import akin.engine.equip.Terms;
 import akin.engine.read.BadInput;
 import akin.engine.read.Binder;
 import akin.engine.read.Document;
@@ -58,28 +59,40 @@ public final class Checker {
     /**
      * Looks up every word of a rig document.
      *
-     * @param tolerance tolerance profile to use instead of the rig file's own, or null
+     * @param terms what the check goes by, beside the rig file
      * @throws BadInput at the first word that cannot be looked up
      */
-    public Rig equip(Document document, @Nullable String tolerance) {
-        return Equipper.equip(document, binder, catalogue, tolerance);
+    public Rig equip(Document document, Terms terms) {
+        return Equipper.equip(document, binder, catalogue, terms);
+    }
+
+    /** Assesses a rig document on no particular day: end dates of waivers are not looked at. */
+    public Assessment check(Document document, @Nullable String tolerance, FailOn failOn) {
+        return check(document, new Terms(tolerance, null), failOn);
     }
 
     /**
      * Assesses a rig document.
      *
-     * @param tolerance tolerance profile to use instead of the rig file's own, or null
+     * @param terms what the check goes by, beside the rig file
      * @param failOn the least urgent thing that makes it fail
      * @throws BadInput at the first thing in it that is wrong
      */
-    public Assessment check(Document document, @Nullable String tolerance, FailOn failOn) {
-        Rig rig = equip(document, tolerance);
-        Outcome outcome = RuleSession.run(rules.get(), rig);
+    public Assessment check(Document document, Terms terms, FailOn failOn) {
+        Rig rig = equip(document, terms);
+        Outcome outcome = RuleSession.run(rules.get(), book.get().ids(), rig);
         List<Finding> ranked = outcome.findings().stream().sorted(URGENCY).toList();
         Coverage coverage = Coverage.of(book.get(), rig, outcome);
         List<Assessment.Entry> entries = new ArrayList<>();
+        List<Assessment.Waived> waived = new ArrayList<>();
         for (Finding finding : ranked) {
-            entries.add(entry(document, tolerance, finding, outcome.findings()));
+            Assessment.Entry entry = entry(document, terms, finding, outcome.findings());
+            rig.waivers().stream()
+                    .filter(waiver -> waiver.covers(finding))
+                    .findFirst()
+                    .ifPresentOrElse(
+                            waiver -> waived.add(new Assessment.Waived(entry, waiver.because(), waiver.until())),
+                            () -> entries.add(entry));
         }
         return new Assessment(
                 document.file(),
@@ -87,10 +100,11 @@ public final class Checker {
                 rig.match().hero(),
                 rig.match().tolerances().profile(),
                 failOn.verdict(
-                        ranked.stream().map(Finding::severity).toList(),
+                        entries.stream().map(Assessment.Entry::severity).toList(),
                         !coverage.unchecked().isEmpty()),
                 coverage.checks(),
                 entries,
+                waived,
                 coverage.unchecked(),
                 outcome.targets().stream()
                         .sorted(Comparator.comparing(Target::unit)
@@ -99,7 +113,7 @@ public final class Checker {
                         .toList());
     }
 
-    private Assessment.Entry entry(Document document, @Nullable String tolerance, Finding finding, Set<Finding> all) {
+    private Assessment.Entry entry(Document document, Terms terms, Finding finding, Set<Finding> all) {
         RulePage page = book.get().page(finding.rule());
         List<Assessment.Remedy> remedies = new ArrayList<>();
         for (Fix fix : finding.fixes()) {
@@ -111,7 +125,7 @@ public final class Checker {
                             .map(edit -> new Assessment.Change(edit.path(), written(document, edit.path()), edit.to()))
                             .toList(),
                     Wording.of(template, finding, fix),
-                    sideEffects(document, tolerance, fix.edits(), all)));
+                    sideEffects(document, terms, fix.edits(), all)));
         }
         return new Assessment.Entry(
                 finding.rule(),
@@ -136,15 +150,15 @@ public final class Checker {
     }
 
     /** The findings that edits would newly give: the rig is assessed once more with the edits made. */
-    private List<String> sideEffects(
-            Document document, @Nullable String tolerance, List<Edit> edits, Set<Finding> before) {
+    private List<String> sideEffects(Document document, Terms terms, List<Edit> edits, Set<Finding> before) {
         if (edits.isEmpty()) {
             return List.of();
         }
         Document edited = YamlReader.read(document.file(), Edits.apply(document, edits));
         Set<Finding> after;
         try {
-            after = RuleSession.run(rules.get(), equip(edited, tolerance)).findings();
+            after = RuleSession.run(rules.get(), book.get().ids(), equip(edited, terms))
+                    .findings();
         } catch (BadInput e) {
             return List.of("the rig file can then not be read: " + e.problem());
         }

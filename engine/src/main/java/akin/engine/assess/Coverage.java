@@ -55,6 +55,7 @@ record Coverage(int checks, List<Unchecked> unchecked) {
 
     private static List<List<String>> subjects(RulePage page, Rig rig) {
         return switch (page.scope()) {
+            case RIG -> List.of();
             case UNIT -> rig.units().stream().map(Unit::name).map(List::of).toList();
             case PAIRING ->
                 rig.pairings().stream()

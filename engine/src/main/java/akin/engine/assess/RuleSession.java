@@ -3,6 +3,7 @@ package akin.engine.assess;
 import akin.model.derived.Derived;
 import akin.model.finding.Finding;
 import akin.model.finding.Missing;
+import akin.model.finding.RuleIds;
 import akin.model.finding.Target;
 import akin.model.rig.Rig;
 import java.util.ArrayList;
@@ -23,7 +24,7 @@ final class RuleSession {
 
     private RuleSession() {}
 
-    static Outcome run(KieBase rules, Rig rig) {
+    static Outcome run(KieBase rules, RuleIds ids, Rig rig) {
         KieSession session = rules.newKieSession();
         try {
             session.insert(rig);
@@ -33,12 +34,20 @@ final class RuleSession {
             rig.scenes().forEach(session::insert);
             rig.units().forEach(session::insert);
             rig.pairings().forEach(session::insert);
-            if (session.fireAllRules(MOST_FIRINGS) == MOST_FIRINGS) {
-                throw new IllegalStateException("the rules do not come to rest");
-            }
+            fire(session);
+            // Waivers come last, when every finding that they may be for is there.
+            session.insert(ids);
+            rig.waivers().forEach(session::insert);
+            fire(session);
             return collect(session);
         } finally {
             session.dispose();
+        }
+    }
+
+    private static void fire(KieSession session) {
+        if (session.fireAllRules(MOST_FIRINGS) == MOST_FIRINGS) {
+            throw new IllegalStateException("the rules do not come to rest");
         }
     }
 

@@ -1,5 +1,6 @@
 package akin.engine.book;
 
+import akin.model.finding.RuleIds;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,9 +25,11 @@ public final class RuleBook {
             "record",
             "link",
             "sync",
-            "kit");
+            "kit",
+            "waiver");
 
     private final Map<String, RulePage> pages;
+    private final RuleIds ids;
 
     /** A book of these pages, in the order of topics. */
     public RuleBook(List<RulePage> unsorted) {
@@ -36,6 +39,12 @@ public final class RuleBook {
                         .thenComparing(RulePage::id))
                 .forEach(page -> sorted.put(page.id(), page));
         pages = Collections.unmodifiableMap(sorted);
+        ids = new RuleIds(sorted.keySet());
+    }
+
+    /** The ids of the rules there are. */
+    public RuleIds ids() {
+        return ids;
     }
 
     /** Every page, in order. */

@@ -32,7 +32,9 @@ public record RulePage(
         /** Each unit by itself. */
         UNIT,
         /** The hero with each other unit. */
-        PAIRING;
+        PAIRING,
+        /** What the rig file itself says; not counted as a check of the gear. */
+        RIG;
 
         /** The word used on pages. */
         public String word() {
@@ -50,7 +52,7 @@ public record RulePage(
                     return scope;
                 }
             }
-            throw new IllegalArgumentException("no scope is called " + word + "; allowed: unit, pairing");
+            throw new IllegalArgumentException("no scope is called " + word + "; allowed: unit, pairing, rig");
         }
     }
 

@@ -8,6 +8,7 @@ import akin.engine.assess.Verdict;
 import akin.engine.book.CompiledBook;
 import akin.engine.book.RuleBook;
 import akin.engine.equip.Catalogue;
+import akin.engine.equip.Terms;
 import akin.engine.read.BadInput;
 import akin.engine.read.Binder;
 import akin.engine.read.Document;
@@ -21,6 +22,9 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
@@ -40,6 +44,7 @@ final class CheckCommand implements Command {
     private static final String OUT = "out";
     private static final String FAIL_ON = "fail-on";
     private static final String TOLERANCE = "tolerance";
+    private static final String ON = "on";
     private static final String QUIET = "quiet";
     private static final String TEXT = "text";
     private static final String JSON = "json";
@@ -70,6 +75,7 @@ final class CheckCommand implements Command {
                                 "SEVERITY",
                                 "the least urgent thing that fails: baked-in, lossy (the default), fixable, advice or unchecked"))
                 .addOption(value(TOLERANCE, "PROFILE", "a tolerance profile instead of the rig file's own"))
+                .addOption(value(ON, "DATE", "the day for which waivers are looked at (default: today)"))
                 .addOption(Option.builder()
                         .longOpt(QUIET)
                         .desc("print no report, only set the exit code")
@@ -101,16 +107,31 @@ final class CheckCommand implements Command {
         Catalogue catalogue = Catalogue.builtIn(binder);
         List<Document> documents = rigs.stream().map(CheckCommand::read).toList();
         Checker checker = new Checker(rules::join, book::join, binder, catalogue);
+        Terms terms = new Terms(line.getOptionValue(TOLERANCE), day(line));
         boolean failed = false;
         StringBuilder report = new StringBuilder();
         for (Document document : documents) {
-            Assessment assessment = checker.check(document, line.getOptionValue(TOLERANCE), failOn);
+            Assessment assessment = checker.check(document, terms, failOn);
             failed |= assessment.verdict() != Verdict.PASSES;
             report.append(report.isEmpty() || format.equals(JSON) ? "" : "\n")
                     .append(render(assessment, format, line.hasOption(OUT)));
         }
         deliver(report.toString(), line.getOptionValue(OUT), line.hasOption(QUIET), out);
         return failed ? Akin.FAILS : Akin.PASSES;
+    }
+
+    /** The day that waivers are looked at for. This is the only clock in Akin; {@code --on} makes a report reproducible. */
+    private static LocalDate day(CommandLine line) {
+        String on = line.getOptionValue(ON);
+        if (on == null) {
+            return LocalDate.now(ZoneId.systemDefault());
+        }
+        try {
+            return LocalDate.parse(on);
+        } catch (DateTimeParseException e) {
+            throw new BadInput(
+                    "akin check", "--on: read " + Say.quote(on) + "; a day belongs here, such as 2027-03-01");
+        }
     }
 
     private static Document read(String rig) {

@@ -30,7 +30,9 @@ import akin.model.rig.Rig;
 import akin.model.rig.Scene;
 import akin.model.rig.Setting;
 import akin.model.rig.Unit;
+import akin.model.rig.Waiver;
 import akin.model.tone.Encoding;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumSet;
@@ -60,13 +62,13 @@ public final class Equipper {
     /**
      * Reads a rig document and equips it.
      *
-     * @param tolerance tolerance profile to use instead of the rig file's own, or null
+     * @param terms what the check goes by, beside the rig file
      * @throws BadInput at the first word that cannot be looked up
      */
-    public static Rig equip(Document document, Binder binder, Catalogue catalogue, @Nullable String tolerance) {
+    public static Rig equip(Document document, Binder binder, Catalogue catalogue, Terms terms) {
         Equipper.requireVersion(document);
         RigSheet sheet = binder.bind(document, RigSheet.class);
-        return new Equipper(document, sheet, catalogue).rig(tolerance);
+        return new Equipper(document, sheet, catalogue).rig(terms);
     }
 
     /** The version comes first: every other complaint about a file of another version would mislead. */
@@ -84,7 +86,8 @@ public final class Equipper {
         }
     }
 
-    private Rig rig(@Nullable String tolerance) {
+    private Rig rig(Terms terms) {
+        String tolerance = terms.tolerance();
         Collection<String> names = sheet.units().keySet();
         if (names.size() < 2) {
             throw new BadInput(
@@ -120,7 +123,8 @@ public final class Equipper {
                 Optional.ofNullable(sheet.match().view()).orElse(Match.ViewAxis.HORIZONTAL));
         List<Unit> units = new ArrayList<>();
         sheet.units().forEach((name, unit) -> units.add(unit(name, unit, name.equals(hero))));
-        return new Rig(production(), match, scenes(names), kit(), catalogue.mounts(), units);
+        return new Rig(
+                production(), match, scenes(names), kit(), catalogue.mounts(), units, waivers(names, terms.on()));
     }
 
     private Production production() {
@@ -144,16 +148,35 @@ public final class Equipper {
         for (RigSheet.SceneSheet s : sheets) {
             int index = scenes.size();
             List<String> shooting = s.units() == null ? List.of() : s.units();
-            for (int i = 0; i < shooting.size(); i++) {
-                if (!unitNames.contains(shooting.get(i))) {
-                    throw document.error(
-                            "scenes." + index + ".units." + i,
-                            "read " + Say.quote(shooting.get(i)) + "; the units are " + Say.list(unitNames));
-                }
-            }
+            requireUnits(shooting, "scenes." + index + ".units.", unitNames);
             scenes.add(new Scene(index, s.name(), s.subjectDistance(), s.lights(), s.pan(), s.mains(), shooting));
         }
         return scenes;
+    }
+
+    private List<Waiver> waivers(Collection<String> unitNames, @Nullable LocalDate on) {
+        List<Waiver> waivers = new ArrayList<>();
+        List<RigSheet.WaiverSheet> sheets = sheet.waivers() == null ? List.of() : sheet.waivers();
+        for (RigSheet.WaiverSheet w : sheets) {
+            String path = "waivers." + waivers.size();
+            List<String> of = w.units() == null ? List.of() : w.units();
+            requireUnits(of, path + ".units.", unitNames);
+            if (w.because().isBlank()) {
+                throw document.error(path + ".because", "a waiver needs a reason");
+            }
+            boolean expired = on != null && w.until() != null && w.until().isBefore(on);
+            waivers.add(new Waiver(waivers.size(), w.rule(), of, w.because(), w.until(), expired));
+        }
+        return waivers;
+    }
+
+    private void requireUnits(List<String> names, String path, Collection<String> units) {
+        for (int i = 0; i < names.size(); i++) {
+            if (!units.contains(names.get(i))) {
+                throw document.error(
+                        path + i, "read " + Say.quote(names.get(i)) + "; the units are " + Say.list(units));
+            }
+        }
     }
 
     private Kit kit() {

@@ -16,6 +16,7 @@ import akin.model.quantity.Tint;
 import akin.model.rig.LightKind;
 import akin.model.rig.Match;
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -31,6 +32,7 @@ import org.jspecify.annotations.Nullable;
  * @param kit what is on the van
  * @param gear gear that only this rig file knows
  * @param units the cameras as they will stand on set, by name
+ * @param waivers agreements that findings stay as they are
  */
 public record RigSheet(
         @JsonProperty(required = true) Integer akin,
@@ -40,7 +42,8 @@ public record RigSheet(
         @Nullable List<SceneSheet> scenes,
         @Nullable KitSheet kit,
         @Nullable GearSheet gear,
-        @JsonProperty(required = true) Map<String, UnitSheet> units) {
+        @JsonProperty(required = true) Map<String, UnitSheet> units,
+        @Nullable List<WaiverSheet> waivers) {
 
     /** The format version that this program reads. */
     public static final int VERSION = 1;
@@ -109,4 +112,11 @@ public record RigSheet(
             @Nullable String output,
             @Nullable String codec,
             @Nullable SignalRange reads) {}
+
+    /** An agreement that a finding stays as it is. */
+    public record WaiverSheet(
+            @JsonProperty(required = true) String rule,
+            @Nullable List<String> units,
+            @JsonProperty(required = true) String because,
+            @Nullable LocalDate until) {}
 }

@@ -29,6 +29,8 @@ import akin.model.rig.Match;
 import akin.model.tone.CodeScale;
 import akin.model.tone.Encoding;
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -86,6 +88,7 @@ final class Scalars {
         leaf(module, Integer.class, Scalars::whole);
         leaf(module, Double.class, Scalars::decimal);
         leaf(module, Double.TYPE, Scalars::decimal);
+        leaf(module, LocalDate.class, Scalars::day);
         quantity(module, AngularSpeed.class, AngularSpeed::parse);
         quantity(module, Aperture.class, Aperture::parse);
         quantity(module, Area.class, Area::parse);
@@ -272,6 +275,14 @@ final class Scalars {
             return new BigDecimal(scalar.text()).doubleValue();
         }
         throw new Unfit("read " + Say.quote(scalar.text()) + "; a decimal number belongs here, such as 0.71");
+    }
+
+    private static LocalDate day(Node.Scalar scalar) {
+        try {
+            return LocalDate.parse(scalar.text());
+        } catch (DateTimeParseException e) {
+            throw new Unfit("read " + Say.quote(scalar.text()) + "; a day belongs here, such as 2027-03-01");
+        }
     }
 
     private static Integer kelvins(String text) {

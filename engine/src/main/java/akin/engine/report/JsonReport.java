@@ -42,12 +42,17 @@ public final class JsonReport {
                 json.writeNumberProperty(severity.word(), a.count(severity));
             }
             json.writeNumberProperty("unchecked", a.unchecked().size());
-            json.writeNumberProperty("waived", 0);
+            json.writeNumberProperty("waived", a.waived().size());
             json.writeNumberProperty("checks", a.checks());
             json.writeEndObject();
             json.writeArrayPropertyStart("findings");
             for (Assessment.Entry entry : a.findings()) {
-                finding(json, a, entry);
+                finding(json, a, entry, null);
+            }
+            json.writeEndArray();
+            json.writeArrayPropertyStart("waived");
+            for (Assessment.Waived waived : a.waived()) {
+                finding(json, a, waived.entry(), waived);
             }
             json.writeEndArray();
             json.writeArrayPropertyStart("unchecked");
@@ -76,7 +81,8 @@ public final class JsonReport {
         return out.append('\n').toString();
     }
 
-    private static void finding(JsonGenerator json, Assessment a, Assessment.Entry entry) {
+    private static void finding(
+            JsonGenerator json, Assessment a, Assessment.Entry entry, Assessment.@Nullable Waived waived) {
         json.writeStartObject();
         json.writeStringProperty("rule", entry.rule());
         json.writeStringProperty("severity", entry.severity().word());
@@ -111,6 +117,15 @@ public final class JsonReport {
         json.writeStringProperty("path", entry.path());
         json.writeEndObject();
         strings(json, "sources", entry.sources());
+        if (waived != null) {
+            json.writeObjectPropertyStart("waiver");
+            json.writeStringProperty("because", waived.because());
+            nullable(
+                    json,
+                    "until",
+                    waived.until() == null ? null : waived.until().toString());
+            json.writeEndObject();
+        }
         json.writeEndObject();
     }
 

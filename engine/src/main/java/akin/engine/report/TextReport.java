@@ -46,6 +46,7 @@ public final class TextReport {
                 entry(out, entry, number++, style);
             }
         }
+        waived(out, assessment.waived());
         targets(out, assessment.targets());
         unchecked(out, assessment.unchecked());
         out.add("");
@@ -96,6 +97,26 @@ public final class TextReport {
                 + clean(change.to());
     }
 
+    private static void waived(List<String> out, List<Assessment.Waived> waived) {
+        if (waived.isEmpty()) {
+            return;
+        }
+        out.add("");
+        out.add("WAIVED: agreed to stay as it is");
+        for (Assessment.Waived one : waived) {
+            out.addAll(Wrap.lines(clean(one.entry().title()), INDENT, INDENT + INDENT, WIDTH));
+            String until = one.until() == null ? "" : ", until " + one.until();
+            out.addAll(Wrap.lines(
+                    clean("agreed" + until + ": " + one.because()), INDENT + INDENT, INDENT + INDENT, WIDTH));
+            out.addAll(Wrap.lines(
+                    "[" + one.entry().rule() + ", " + one.entry().severity() + ", line "
+                            + one.entry().place().line() + ": " + one.entry().path() + "]",
+                    INDENT + INDENT,
+                    INDENT + INDENT,
+                    WIDTH));
+        }
+    }
+
     private static void targets(List<String> out, List<Target> targets) {
         if (targets.isEmpty()) {
             return;
@@ -131,7 +152,8 @@ public final class TextReport {
 
     private static String lastLine(Assessment a) {
         String counts = a.count(Severity.BAKED_IN) + " baked-in, " + a.count(Severity.LOSSY) + " lossy, "
-                + a.count(Severity.FIXABLE) + " fixable, " + a.count(Severity.ADVICE) + " advice";
+                + a.count(Severity.FIXABLE) + " fixable, " + a.count(Severity.ADVICE) + " advice"
+                + (a.waived().isEmpty() ? "" : ", " + a.waived().size() + " waived");
         String verdict =
                 a.verdict() == Verdict.INCOMPLETE ? "incomplete" : a.verdict().word();
         return a.checks() + " checks run, " + a.unchecked().size() + " unchecked: " + verdict + " (" + counts + ")";

@@ -12,6 +12,7 @@ import akin.engine.assess.Numbers;
 import akin.engine.assess.RuleBase;
 import akin.engine.edit.Edits;
 import akin.engine.equip.Catalogue;
+import akin.engine.equip.Terms;
 import akin.engine.read.Binder;
 import akin.engine.read.Document;
 import akin.engine.read.YamlReader;
@@ -20,6 +21,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -42,6 +44,8 @@ class RulePagesTest {
     private static final Pattern FINDS = Pattern.compile("# finds: (baked-in|lossy|fixable|advice)");
     private static final Pattern AIMS = Pattern.compile("# aims: (.+)");
     private static final Pattern UNCHECKED = Pattern.compile("# unchecked");
+
+    private static final Terms TERMS = new Terms(null, LocalDate.of(2027, 1, 1));
 
     private final Binder binder = new Binder();
     private final KieBase rules = RuleBase.builtIn();
@@ -66,7 +70,7 @@ class RulePagesTest {
 
     @Test
     void theMatchedPairItselfPassesWithEverythingChecked() {
-        Assessment assessment = checker.check(pair, null, FailOn.UNCHECKED);
+        Assessment assessment = checker.check(pair, TERMS, FailOn.UNCHECKED);
         assertThat(assessment.findings()).isEmpty();
         assertThat(assessment.unchecked()).isEmpty();
         assertThat(assessment.checks()).isPositive();
@@ -103,7 +107,7 @@ class RulePagesTest {
     private void prove(String id, Pages.Example example) {
         Document changes = YamlReader.read(id + ".md", example.text());
         Document rig = Examples.lay(changes, pair);
-        Assessment assessment = checker.check(rig, null, FailOn.LOSSY);
+        Assessment assessment = checker.check(rig, TERMS, FailOn.LOSSY);
         Map<Integer, String> expected = expected(example);
         Map<Integer, String> found = new TreeMap<>();
         of(id, assessment)
@@ -154,7 +158,7 @@ class RulePagesTest {
         List<Edit> edits =
                 fix.edits().stream().map(c -> new Edit(c.path(), c.to())).toList();
         Document mended = YamlReader.read(rig.file(), Edits.apply(rig, edits));
-        Assessment after = checker.check(mended, null, FailOn.LOSSY);
+        Assessment after = checker.check(mended, TERMS, FailOn.LOSSY);
         assertThat(after.findings())
                 .as("%s after the fix: %s", entry.rule(), fix.effect())
                 .noneMatch(f -> f.rule().equals(entry.rule()) && f.units().equals(entry.units()));
@@ -174,7 +178,7 @@ class RulePagesTest {
         Set<String> effects = new TreeSet<>();
         for (Pages.Example example : examples) {
             Document rig = Examples.lay(YamlReader.read(id + ".md", example.text()), pair);
-            for (Assessment.Entry entry : of(id, checker.check(rig, null, FailOn.LOSSY))) {
+            for (Assessment.Entry entry : of(id, checker.check(rig, TERMS, FailOn.LOSSY))) {
                 severities.add(entry.severity().word());
                 entry.fixes().forEach(fix -> effects.add(fix.effect()));
             }

@@ -13,14 +13,22 @@ import java.util.Map;
  * @param kit what is on the van
  * @param mounts the mounts of the catalogue, by id
  * @param units its units, in the order of the rig file; the hero is one of them
+ * @param waivers agreements that findings stay as they are, in the order of the rig file
  */
 public record Rig(
-        Production production, Match match, List<Scene> scenes, Kit kit, Map<String, Mount> mounts, List<Unit> units) {
+        Production production,
+        Match match,
+        List<Scene> scenes,
+        Kit kit,
+        Map<String, Mount> mounts,
+        List<Unit> units,
+        List<Waiver> waivers) {
 
     /** Copies the lists; the hero must be a unit and there must be another one. */
     public Rig {
         scenes = List.copyOf(scenes);
         units = List.copyOf(units);
+        waivers = List.copyOf(waivers);
         mounts = Map.copyOf(mounts);
         if (units.size() < 2 || units.stream().filter(Unit::hero).count() != 1) {
             throw new IllegalArgumentException("a rig has one hero and at least one other unit");
