@@ -136,7 +136,7 @@ public final class Catalogue {
         });
     }
 
-    private GearSheet sheet(String name, String text) {
+    GearSheet sheet(String name, String text) {
         Document document = YamlReader.read(name, text);
         GearSheet sheet = binder.bind(document, GearSheet.class);
         Integer version = sheet.akinGear();

@@ -141,9 +141,9 @@ final class Scalars {
                 module,
                 Angles.class,
                 Shutter.Angle.class,
-                ShutterMenu.AngleDial.class,
+                DialSheet.class,
                 list -> new Angles(list, null),
-                dial -> new Angles(List.of(), dial));
+                dial -> new Angles(List.of(), dial(dial)));
         module.addDeserializer(ShutterMenu.class, new ValueDeserializer<>() {
             @Override
             public ShutterMenu deserialize(JsonParser p, DeserializationContext context) {
@@ -177,6 +177,16 @@ final class Scalars {
             @Nullable Angles angles,
             @Nullable List<Shutter.Time> times,
             @Nullable String option) {}
+
+    /** The mapping form of {@link ShutterMenu.AngleDial}. */
+    record DialSheet(Shutter.@Nullable Angle from, Shutter.@Nullable Angle to, Shutter.@Nullable Angle step) {}
+
+    private static ShutterMenu.AngleDial dial(DialSheet sheet) {
+        if (sheet.from == null || sheet.to == null || sheet.step == null) {
+            throw new Unfit("a dial of angles has from, to and step");
+        }
+        return new ShutterMenu.AngleDial(sheet.from, sheet.to, sheet.step);
+    }
 
     /** Angles, listed or dialled. */
     record Angles(List<Shutter.Angle> list, ShutterMenu.@Nullable AngleDial dial) {}

@@ -24,11 +24,17 @@ public record IsoMenu(
     /** The first decade of the customary third-stop series of ISO arithmetic speeds (ISO 12232, from memory). */
     private static final int[] THIRDS = {100, 125, 160, 200, 250, 320, 400, 500, 640, 800};
 
-    /** Copies the list; needs a list or both ends of a span. */
+    /** Copies the list; needs a list or both ends of a rising span, with a step over 0 if any. */
     public IsoMenu {
         listed = List.copyOf(listed);
         if (listed.isEmpty() && (from == null || to == null)) {
             throw new IllegalArgumentException("an ISO menu is a list of values, or a span with from and to");
+        }
+        if (from != null && to != null && from.value() > to.value()) {
+            throw new IllegalArgumentException("the ISO span goes from " + from + " to " + to + ", which is lower");
+        }
+        if (step != null && step < 1) {
+            throw new IllegalArgumentException("the step of an ISO span is a whole number over 0, not " + step);
         }
     }
 

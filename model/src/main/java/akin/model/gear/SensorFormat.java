@@ -10,4 +10,12 @@ import org.jspecify.annotations.Nullable;
  * @param area its width and height
  */
 public record SensorFormat(
-        String id, String name, Area area, @Nullable String source) {}
+        String id, String name, Area area, @Nullable String source) {
+
+    /** A format without a name or an area is an error: it is nothing but these. */
+    public SensorFormat {
+        if (name == null || area == null) {
+            throw new IllegalArgumentException("a format has a name and an area");
+        }
+    }
+}

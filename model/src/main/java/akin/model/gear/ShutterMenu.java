@@ -34,6 +34,13 @@ public record ShutterMenu(
      */
     public record AngleDial(Shutter.Angle from, Shutter.Angle to, Shutter.Angle step) {
 
+        /** The smallest angle must not be over the largest. */
+        public AngleDial {
+            if (from.degrees().compareTo(to.degrees()) > 0) {
+                throw new IllegalArgumentException("the dial goes from " + from + " to " + to + ", which is smaller");
+            }
+        }
+
         boolean offers(BigDecimal degrees) {
             return degrees.compareTo(from.degrees()) >= 0
                     && degrees.compareTo(to.degrees()) <= 0

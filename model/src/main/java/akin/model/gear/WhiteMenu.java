@@ -27,6 +27,12 @@ public record WhiteMenu(
         if (listed.isEmpty() && (from == null || to == null || step == null)) {
             throw new IllegalArgumentException("a white menu is a list of presets, or a span with from, to and step");
         }
+        if (from != null && to != null && from.kelvin() > to.kelvin()) {
+            throw new IllegalArgumentException("the white span goes from " + from + " to " + to + ", which is lower");
+        }
+        if (step != null && step < 1) {
+            throw new IllegalArgumentException("the step of a white span is over 0 K, not " + step + " K");
+        }
     }
 
     /** Everything the menu offers, in rising order. */
