@@ -119,6 +119,7 @@ class SchemasTest {
         keys(rig.at("/properties/production/properties/delivery"), RigSheet.DeliverySheet.class, Set.of());
         keys(rig.at("/properties/match"), RigSheet.MatchSheet.class, Set.of());
         keys(rig.at("/properties/scenes/items"), RigSheet.SceneSheet.class, Set.of());
+        keys(rig.at("/properties/waivers/items"), RigSheet.WaiverSheet.class, Set.of());
         keys(rig.at("/properties/kit"), RigSheet.KitSheet.class, Set.of());
         keys(rig.at("/$defs/unit"), RigSheet.UnitSheet.class, Set.of());
         keys(rig.at("/$defs/unit/properties/lens"), RigSheet.LensSheet.class, Set.of());
@@ -252,7 +253,7 @@ class SchemasTest {
 
     private Consumer<String> reader(String file) {
         return schema(file).equals("rig")
-                ? text -> Equipper.equip(YamlReader.read(file, text), binder, catalogue, null)
+                ? text -> Equipper.equip(YamlReader.read(file, text), binder, catalogue, Terms.OF_THE_RIG)
                 : text -> catalogue.sheet(file, text);
     }
 
