@@ -72,6 +72,11 @@ public final class Pages {
                 List.copyOf(front.sources()));
     }
 
+    /** A page without its front matter. */
+    public static String body(String file, String page) {
+        return parts(file, page).group(2).strip() + "\n";
+    }
+
     /** The examples of a page, in its order. */
     public static List<Example> examples(String file, String page) {
         String body = parts(file, page).group(2);

@@ -37,7 +37,7 @@ public final class Akin {
     private static final String HELP = "help";
     private static final String VERSION = "version";
 
-    private static final List<Command> COMMANDS = List.of(new CheckCommand());
+    private static final List<Command> COMMANDS = List.of(new CheckCommand(), new ExplainCommand());
 
     private Akin() {}
 

@@ -54,6 +54,13 @@ public final class TextReport {
         return String.join("\n", out) + "\n";
     }
 
+    /** One finding by itself, as it stands in a report. */
+    static List<String> finding(Assessment.Entry entry) {
+        List<String> out = new ArrayList<>();
+        entry(out, entry, 1, Style.PLAIN);
+        return out;
+    }
+
     private static String heading(Severity severity) {
         return switch (severity) {
             case BAKED_IN -> "BAKED-IN: nothing after the take can put it right";

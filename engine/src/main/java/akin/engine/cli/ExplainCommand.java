@@ -1,0 +1,88 @@
+package akin.engine.cli;
+
+import akin.engine.assess.Assessment;
+import akin.engine.assess.Checker;
+import akin.engine.assess.FailOn;
+import akin.engine.assess.RuleBase;
+import akin.engine.book.CompiledBook;
+import akin.engine.book.Examples;
+import akin.engine.book.Pages;
+import akin.engine.book.RuleBook;
+import akin.engine.book.RulePage;
+import akin.engine.book.Shelf;
+import akin.engine.equip.Catalogue;
+import akin.engine.equip.Terms;
+import akin.engine.read.BadInput;
+import akin.engine.read.Binder;
+import akin.engine.read.Document;
+import akin.engine.read.Say;
+import akin.engine.read.YamlReader;
+import akin.engine.report.PageReport;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.cli.CommandLine;
+import org.apache.commons.cli.Options;
+
+/** {@code akin explain}: the rule book, or one rule's page with its example worked. */
+final class ExplainCommand implements Command {
+
+    @Override
+    public String name() {
+        return "explain";
+    }
+
+    @Override
+    public String arguments() {
+        return "[RULE]";
+    }
+
+    @Override
+    public String purpose() {
+        return "Prints a rule's page with its sources and a worked example; without a rule, the rule book by topic.";
+    }
+
+    @Override
+    public Options options() {
+        return new Options();
+    }
+
+    @Override
+    public int run(CommandLine line, PrintWriter out) {
+        List<String> rules = line.getArgList();
+        RuleBook book = CompiledBook.load();
+        if (rules.isEmpty()) {
+            out.print(PageReport.index(book));
+            return Akin.PASSES;
+        }
+        List<String> ids = book.pages().stream().map(RulePage::id).toList();
+        for (String rule : rules) {
+            if (!ids.contains(rule)) {
+                throw new BadInput(
+                        "akin explain",
+                        "no rule is called " + Say.quote(rule) + "." + Say.nearest(rule, ids)
+                                + " akin explain lists them all");
+            }
+            String page = Shelf.page(rule)
+                    .orElseThrow(() -> new IllegalStateException("the page of " + rule + " is missing"));
+            out.print(PageReport.page(book.page(rule), Pages.body(rule, page), worked(book, rule, page)));
+        }
+        return Akin.PASSES;
+    }
+
+    /** What the first example under "Fires" gives, found by running it. */
+    private static Optional<Assessment.Entry> worked(RuleBook book, String rule, String page) {
+        Binder binder = new Binder();
+        Checker checker = new Checker(RuleBase.builtIn(), book, binder, Catalogue.builtIn(binder));
+        return Pages.examples(rule, page).stream()
+                .filter(Pages.Example::fires)
+                .findFirst()
+                .flatMap(example -> {
+                    Document changes = YamlReader.read(rule, example.text());
+                    Document rig = Examples.lay(changes, Shelf.matchedPair());
+                    return checker.check(rig, Terms.OF_THE_RIG, FailOn.LOSSY).findings().stream()
+                            .filter(entry -> entry.rule().equals(rule))
+                            .findFirst();
+                });
+    }
+}
