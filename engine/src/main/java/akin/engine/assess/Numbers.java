@@ -26,7 +26,11 @@ public final class Numbers {
             rounded = exact.round(new MathContext(1, RoundingMode.HALF_EVEN));
         }
         String digits = plain(rounded);
-        return unit.isEmpty() ? digits : unit.equals("°") ? digits + unit : digits + " " + unit;
+        if (unit.isEmpty()) {
+            return digits;
+        }
+        String one = digits.equals("1") && unit.equals("stops") ? "stop" : unit;
+        return unit.equals("°") ? digits + unit : digits + " " + one;
     }
 
     /** The number for machines: six significant digits, never in exponents. */

@@ -68,9 +68,9 @@ public final class PageReport {
         return String.join("\n", out) + "\n";
     }
 
-    /** Names of the example's units for {unit} and {hero}, dots for numbers that only a rig has. */
+    /** Names of the example's units for {unit} and {hero}; what only a rig has, by its name. */
     public static String inWords(String template) {
-        return template.replace("{unit}", "B").replace("{hero}", "A").replaceAll("\\{[a-z0-9:-]+}", "…");
+        return template.replace("{unit}", "B").replace("{hero}", "A").replaceAll("\\{([a-z0-9-]+)(:[a-z]+)?}", "<$1>");
     }
 
     private static String severities(RulePage page, String before, String after) {

@@ -44,6 +44,7 @@ public final class TextReport {
             for (Assessment.Entry entry : entries) {
                 out.add("");
                 entry(out, entry, number++, style);
+                out.addAll(place(entry));
             }
         }
         waived(out, assessment.waived());
@@ -89,11 +90,14 @@ public final class TextReport {
             }
             first = false;
         }
-        out.addAll(Wrap.lines(
+    }
+
+    private static List<String> place(Assessment.Entry entry) {
+        return Wrap.lines(
                 "[" + entry.rule() + ", line " + entry.place().line() + ": " + entry.path() + "]",
                 INDENT,
                 INDENT,
-                WIDTH));
+                WIDTH);
     }
 
     private static String change(Assessment.Change change) {
