@@ -149,7 +149,22 @@ public final class Equipper {
             int index = scenes.size();
             List<String> shooting = s.units() == null ? List.of() : s.units();
             requireUnits(shooting, "scenes." + index + ".units.", unitNames);
-            scenes.add(new Scene(index, s.name(), s.subjectDistance(), s.lights(), s.pan(), s.mains(), shooting));
+            for (String unit : s.distances().keySet()) {
+                if (!unitNames.contains(unit)) {
+                    throw document.error(
+                            "scenes." + index + ".distances." + unit,
+                            "read " + Say.quote(unit) + "; the units are " + Say.list(unitNames));
+                }
+            }
+            scenes.add(new Scene(
+                    index,
+                    s.name(),
+                    s.subjectDistance(),
+                    Map.copyOf(s.distances()),
+                    s.lights(),
+                    s.pan(),
+                    s.mains(),
+                    shooting));
         }
         return scenes;
     }

@@ -71,6 +71,7 @@ public record RigSheet(
     public record SceneSheet(
             @JsonProperty(required = true) String name,
             @Nullable Length subjectDistance,
+            Map<String, Length> distances,
             @Nullable List<LightKind> lights,
             @Nullable AngularSpeed pan,
             @Nullable Frequency mains,

@@ -27,6 +27,7 @@ import akin.model.quantity.AngularSpeed;
 import akin.model.quantity.Aperture;
 import akin.model.quantity.Area;
 import akin.model.quantity.ColourTemperature;
+import akin.model.quantity.CropFactor;
 import akin.model.quantity.FrameRate;
 import akin.model.quantity.Frequency;
 import akin.model.quantity.Iso;
@@ -89,6 +90,7 @@ class SchemasTest {
                 Map.entry("neutral-density", NeutralDensity.PATTERN),
                 Map.entry("colour-temperature", ColourTemperature.PATTERN),
                 Map.entry("tint", Tint.PATTERN),
+                Map.entry("crop-factor", CropFactor.PATTERN),
                 Map.entry("length", Length.PATTERN),
                 Map.entry("area", Area.PATTERN),
                 Map.entry("picture-size", PictureSize.PATTERN),

@@ -50,6 +50,12 @@ final class Inputs {
         return this;
     }
 
+    /** What another fact that this one builds on is missing. */
+    Inputs missing(Missing other) {
+        missing.add(new Missing(fact, unit.name(), other.path(), other.where()));
+        return this;
+    }
+
     /** The fact, if every input is known; otherwise what is missing. */
     List<Object> derive(Supplier<? extends Derived> make) {
         return missing.isEmpty() ? List.of(make.get()) : List.copyOf(missing);

@@ -88,6 +88,12 @@ public record Finding(
             return this;
         }
 
+        /** More evidence, in this order. */
+        public Draft values(List<? extends Value> more) {
+            values.addAll(more);
+            return this;
+        }
+
         /** One more way to put it right, after those already given. */
         public Draft fix(Fix fix) {
             fixes.add(fix);

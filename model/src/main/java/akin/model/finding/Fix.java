@@ -41,6 +41,13 @@ public record Fix(String key, List<Edit> edits, List<Value> values) {
         return new Fix(key, more, values);
     }
 
+    /** This fix with one more key taken out. */
+    public Fix without(String path) {
+        List<Edit> more = new ArrayList<>(edits);
+        more.add(new Edit(path, null));
+        return new Fix(key, more, values);
+    }
+
     /** This fix with one more number for its sentence. */
     public Fix with(String name, @Nullable String unitOf, double value, String unit) {
         return with(new Value.Quantity(name, unitOf, value, unit));

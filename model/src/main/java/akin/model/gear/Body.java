@@ -1,6 +1,7 @@
 package akin.model.gear;
 
 import akin.model.quantity.NeutralDensity;
+import akin.model.quantity.Percent;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param internalNd neutral densities built in, without the clear position; empty when known to have none
  * @param stabilisation what stabilises the picture in the body
  * @param steadyTravel how far sensor stabilisation moves the sensor from the centre, in millimetres
+ * @param steadyCrop how much of the width and height electronic stabilisation cuts away, in per cent
  * @param rolls true when the picture is read out line by line
  * @param irCut true when infra-red is blocked well enough for dense filters without a special one
  * @param aids the exposure aids it shows, most exact first
@@ -38,6 +40,7 @@ public record Body(
         @Nullable List<NeutralDensity> internalNd,
         @Nullable Stabilisation stabilisation,
         @Nullable Double steadyTravel,
+        @Nullable Percent steadyCrop,
         @Nullable Boolean rolls,
         @Nullable Boolean irCut,
         @Nullable List<Aid> aids,

@@ -4,6 +4,7 @@ import akin.model.quantity.AngularSpeed;
 import akin.model.quantity.Frequency;
 import akin.model.quantity.Length;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param index its place in the rig file, from 0
  * @param name its name
  * @param subjectDistance from the image plane to the subject
+ * @param distances from the image plane of a unit to the subject, by name, of units that stand elsewhere
  * @param lights the kinds of light in it; null when not said
  * @param pan speed of the fastest planned pan
  * @param mains mains frequency where this scene is shot, if not the production's
@@ -21,6 +23,7 @@ public record Scene(
         int index,
         String name,
         @Nullable Length subjectDistance,
+        Map<String, Length> distances,
         @Nullable List<LightKind> lights,
         @Nullable AngularSpeed pan,
         @Nullable Frequency mains,
@@ -29,6 +32,17 @@ public record Scene(
     /** The dotted path of one of its keys. */
     public String path(String key) {
         return "scenes." + index + "." + key;
+    }
+
+    /** How far a unit stands from the subject, or null when that is not planned. */
+    public @Nullable Length distanceOf(String unit) {
+        Length own = distances.get(unit);
+        return own == null ? subjectDistance : own;
+    }
+
+    /** The dotted path of what {@link #distanceOf} gives. */
+    public String distancePath(String unit) {
+        return path(distances.containsKey(unit) ? "distances." + unit : "subject-distance");
     }
 
     /** True when this unit shoots it. */
