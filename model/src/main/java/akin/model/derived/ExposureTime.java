@@ -4,6 +4,8 @@ import static java.util.Objects.requireNonNull;
 
 import akin.model.quantity.FrameRate;
 import akin.model.quantity.Shutter;
+import akin.model.rig.Tolerance;
+import akin.model.rig.Tolerances;
 import akin.model.rig.Unit;
 import akin.model.timing.ExposureTiming;
 import java.util.List;
@@ -36,6 +38,42 @@ public record ExposureTime(String unitName, Shutter setting, FrameRate rate, Big
     /** The same time as a shutter angle, in degrees. */
     public double degrees() {
         return setting.degrees(rate);
+    }
+
+    /** The shutter angle to the whole degree, as angles are spoken of: 1/60 at 24000/1001 is 143.9 and called 144. */
+    public long wholeDegrees() {
+        return Math.round(degrees());
+    }
+
+    /** The part of the frame interval that is exposed: 1/2 at 180 degrees; above 1 when the exposure outlasts the frame. */
+    public BigFraction shareOfFrame() {
+        return seconds.multiply(rate.fraction());
+    }
+
+    /** True when the exposure outlasts the frame. */
+    public boolean outlastsFrame() {
+        return seconds.compareTo(rate.frameSeconds()) > 0;
+    }
+
+    /**
+     * How far the angle is outside the range that needs no reason, in parts of the nearer limit: 0 inside, 1 at half or
+     * double of it. To the whole degree.
+     */
+    public double turnsOff(Tolerances limits) {
+        double from = limits.of(Tolerance.HALF_TURN_FROM);
+        double to = limits.of(Tolerance.HALF_TURN_TO);
+        long angle = wholeDegrees();
+        if (angle >= from && angle <= to) {
+            return 0;
+        }
+        return angle < from ? from / degrees() - 1 : degrees() / to - 1;
+    }
+
+    /** What an angle far from a half turn looks like, in words. */
+    public String look() {
+        return shareOfFrame().compareTo(BigFraction.of(1, 2)) < 0
+                ? "Movement is crisp and steps from frame to frame"
+                : "Movement smears";
     }
 
     /** How far apart two exposure times are: the longer over the shorter, less one, in per cent. */

@@ -113,6 +113,28 @@ public record ShutterMenu(
                         s -> Math.abs(Math.log(s.seconds(rate).doubleValue() / wanted))));
     }
 
+    /**
+     * The offered angle and the offered time that come nearest to a wanted exposure time, by ratio: one of each kind that
+     * the menu has. Times longer than the frame interval are left out.
+     *
+     * @param seconds wanted exposure time, over 0
+     * @param rate recorded frame rate
+     */
+    public List<Shutter> around(BigFraction seconds, FrameRate rate) {
+        List<Shutter> found = new ArrayList<>();
+        if (hasAngles()) {
+            new ShutterMenu(angles, dial, List.of(), option)
+                    .nearest(seconds, rate)
+                    .ifPresent(found::add);
+        }
+        if (hasTimes()) {
+            new ShutterMenu(List.of(), null, times, option)
+                    .nearest(seconds, rate)
+                    .ifPresent(found::add);
+        }
+        return List.copyOf(found);
+    }
+
     /** Every listed setting with its exposure time no longer than a frame; a dial is left out (ask {@link #nearest}). */
     public List<Shutter> listed(FrameRate rate) {
         List<Shutter> all = new ArrayList<>(angles);

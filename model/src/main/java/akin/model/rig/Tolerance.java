@@ -16,6 +16,8 @@ public enum Tolerance {
     HIGHLIGHTS("highlights", "stops"),
     /** White balances apart. */
     WHITE("white", "mired"),
+    /** White balance off by so much that a recording with its white burned in is not corrected without a visible cost. */
+    WHITE_FAR("white-far", "mired"),
     /** Rolling-shutter read-out times apart. */
     READOUT("readout", "ms"),
     /** Picture shapes apart, as the part of the width or height lost to the common extraction. */
