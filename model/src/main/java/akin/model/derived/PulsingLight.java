@@ -22,8 +22,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param lights the kinds of light in it that may pulse
  * @param mains mains frequency where the scene is shot
  */
-public record PulsingLight(String unitName, String scene, List<LightKind> lights, Frequency mains)
-        implements Derived {
+public record PulsingLight(String unitName, String scene, List<LightKind> lights, Frequency mains) implements Derived {
 
     /** Copies the list. */
     public PulsingLight {

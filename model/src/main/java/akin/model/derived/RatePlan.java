@@ -47,8 +47,8 @@ public final class RatePlan {
      * The setting to look at first when two units differ: of the unit that leaves the production's rate, else of the other.
      */
     public static String cause(Production production, Unit hero, Unit other) {
-        boolean heroStrays = !hero.rate().equals(production.rate())
-                && other.rate().equals(production.rate());
+        boolean heroStrays =
+                !hero.rate().equals(production.rate()) && other.rate().equals(production.rate());
         return (heroStrays ? hero : other).path(RATE);
     }
 
@@ -105,8 +105,7 @@ public final class RatePlan {
 
     /** The rate nearest to a wanted one that all of these offer: the wanted one itself where nothing is known. */
     static Optional<FrameRate> nearest(FrameRate wanted, List<OfferedRates> offers) {
-        Stream<FrameRate> candidates =
-                offers.stream().flatMap(offered -> offered.candidates(wanted).stream());
+        Stream<FrameRate> candidates = offers.stream().flatMap(offered -> offered.candidates(wanted).stream());
         return Stream.concat(Stream.of(wanted), candidates)
                 .filter(rate -> offers.stream().allMatch(offered -> offered.offers(rate)))
                 .min(OfferedRates.closestTo(wanted));

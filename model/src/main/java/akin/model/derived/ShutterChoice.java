@@ -28,8 +28,8 @@ public record ShutterChoice(String unitName, Shutter planned, FrameRate rate, Sh
         return Inputs.of(ShutterChoice.class, unit)
                 .setting("shutter", shutter)
                 .body("shutter", WhereFound.MANUAL, menu)
-                .derive(() -> new ShutterChoice(
-                        unit.name(), requireNonNull(shutter), unit.rate(), requireNonNull(menu)));
+                .derive(() ->
+                        new ShutterChoice(unit.name(), requireNonNull(shutter), unit.rate(), requireNonNull(menu)));
     }
 
     /** True when the menu offers the planned setting as it is written. */

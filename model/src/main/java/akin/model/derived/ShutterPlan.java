@@ -2,6 +2,7 @@ package akin.model.derived;
 
 import akin.model.finding.Fix;
 import akin.model.gear.ShutterMenu;
+import akin.model.quantity.FrameRate;
 import akin.model.quantity.Shutter;
 import akin.model.rig.Match;
 import akin.model.rig.Rig;
@@ -66,47 +67,53 @@ public final class ShutterPlan {
      * {@code no-setting}.
      */
     public static List<Fix> forBlur(Rig rig, Unit unit) {
-        ShutterPlan plan = of(rig);
+        ShutterPlan plan = of(rig, unit);
         Seat seat = plan == null ? null : plan.seat(unit);
         if (plan == null || seat == null) {
             return List.of();
         }
-        List<Fix> fixes = new ArrayList<>();
         Choice heroNow = plan.now(plan.hero);
-        Rated alone = plan.best(seat, plan.wanted(heroNow, unit), Comparator.comparingInt(Rated::apart)
-                .thenComparing(Rated.BEST));
-        boolean curedAlone = alone != null && alone.apart() == 0;
+        double wanted = plan.wanted(heroNow, unit);
+        Rated alone =
+                plan.best(seat, wanted, Comparator.comparingInt(Rated::apart).thenComparing(Rated.BEST));
+        Choice own = alone == null || alone.apart() > 0 ? null : alone.choice();
+        List<Fix> fixes = new ArrayList<>();
         Map<String, Shutter> joint = plan.joint(heroNow.seconds(), false);
-        boolean curedTogether = plan.alike(joint, unit);
-        boolean betterTogether = curedTogether && (!curedAlone || heroNow.flickers() || alone.flickers() > 0);
-        if (betterTogether) {
-            fixes.addAll(plan.together(joint, unit));
+        if (plan.alike(joint, unit) && (own == null || own.flickers() || heroNow.flickers())) {
+            fixes.addAll(together(joint, unit, wanted));
         }
-        if (curedAlone && (fixes.isEmpty() || !joint.equals(Map.of(unit.name(), alone.choice().setting())))) {
-            fixes.add(plan.set(unit, alone.choice().setting(), plan.wanted(heroNow, unit)));
+        if (own != null && (fixes.isEmpty() || !joint.equals(Map.of(unit.name(), own.setting())))) {
+            fixes.add(set(unit, own.setting(), wanted));
         }
         return fixes.isEmpty() ? List.of(Fix.advise("no-setting")) : List.copyOf(fixes);
     }
 
     /**
      * Fixes of a unit that flickers: settings for all units together ({@code set-together}) or for this one
-     * ({@code set-shutter}) from their own menus; or {@code no-safe-setting}.
+     * ({@code set-shutter}) from their own menus; or {@code no-safe-setting}. Where the menu is not known, {@code safe-time}.
      */
     public static List<Fix> forFlicker(Rig rig, Unit unit) {
-        ShutterPlan plan = of(rig);
+        ShutterPlan plan = of(rig, unit);
         Seat seat = plan == null ? null : plan.seat(unit);
-        Rated alone = plan == null || seat == null ? null : plan.best(seat, plan.seconds(seat), Rated.BEST);
-        if (plan == null || alone == null || alone.flickers() > 0) {
+        if (plan == null || seat == null) {
+            return List.of(Fix.advise("no-safe-setting"));
+        }
+        double planned = seconds(seat);
+        if (unit.body().shutter() == null) {
+            return plan.safeTime(seat);
+        }
+        Rated alone = plan.best(seat, planned, Rated.BEST);
+        if (alone == null || alone.flickers() > 0) {
             return List.of(Fix.advise("no-safe-setting"));
         }
         List<Fix> fixes = new ArrayList<>();
-        Map<String, Shutter> joint = plan.joint(plan.seconds(plan.hero), false);
+        Map<String, Shutter> joint = plan.joint(seconds(plan.hero), false);
         if (joint.containsKey(unit.name())) {
-            fixes.addAll(plan.together(joint, unit));
+            fixes.addAll(together(joint, unit, planned));
         }
         Shutter setting = alone.choice().setting();
         if (!joint.equals(Map.of(unit.name(), setting))) {
-            fixes.add(plan.set(unit, setting, plan.seconds(seat)));
+            fixes.add(set(unit, setting, planned));
         }
         return List.copyOf(fixes);
     }
@@ -117,7 +124,7 @@ public final class ShutterPlan {
      * tolerance asks, one without flicker. None when the menu is not known or has nothing short enough.
      */
     public static List<Fix> forMenu(Rig rig, Unit unit) {
-        ShutterPlan plan = of(rig);
+        ShutterPlan plan = of(rig, unit);
         Seat seat = plan == null ? null : plan.seat(unit);
         if (plan == null || seat == null || unit.body().shutter() == null) {
             return List.of();
@@ -125,8 +132,9 @@ public final class ShutterPlan {
         BigFraction planned = seat.planned().seconds(unit.rate());
         boolean tooLong = planned.compareTo(unit.rate().frameSeconds()) > 0;
         double wanted = (tooLong ? halfTurn(unit) : planned).doubleValue();
-        Rated best = plan.best(seat, wanted, Comparator.comparingInt(Rated::apart).thenComparing(Rated.BEST));
-        return best == null ? List.of() : List.of(plan.set(unit, best.choice().setting(), wanted));
+        Rated best =
+                plan.best(seat, wanted, Comparator.comparingInt(Rated::apart).thenComparing(Rated.BEST));
+        return best == null ? List.of() : List.of(set(unit, best.choice().setting(), wanted));
     }
 
     /**
@@ -134,19 +142,20 @@ public final class ShutterPlan {
      * None when its menu has nothing nearer.
      */
     public static List<Fix> forHalfTurn(Rig rig, Unit unit) {
-        ShutterPlan plan = of(rig);
+        ShutterPlan plan = of(rig, unit);
         Seat seat = plan == null ? null : plan.seat(unit);
         if (plan == null || seat == null) {
             return List.of();
         }
         Unit heroUnit = plan.hero.unit();
-        double ofHero = plan.seconds(plan.hero);
+        double ofHero = seconds(plan.hero);
         boolean heroStays = plan.hero.deliberate() || plan.nearHalfTurn(heroUnit, ofHero);
         Map<String, Shutter> joint =
                 plan.joint(heroStays ? ofHero : halfTurn(heroUnit).doubleValue(), true);
         Shutter moved = joint.get(unit.name());
-        return moved != null && plan.nearHalfTurn(unit, moved.seconds(unit.rate()).doubleValue())
-                ? plan.together(joint, unit)
+        return moved != null
+                        && plan.nearHalfTurn(unit, moved.seconds(unit.rate()).doubleValue())
+                ? together(joint, unit, halfTurn(unit).doubleValue())
                 : List.of();
     }
 
@@ -170,12 +179,14 @@ public final class ShutterPlan {
                 .toList();
     }
 
-    private static @Nullable ShutterPlan of(Rig rig) {
+    /** The plan as it concerns one unit; null when that has no shutter planned. Without a hero's shutter it stands alone. */
+    private static @Nullable ShutterPlan of(Rig rig, Unit unitConcerned) {
         Unit heroUnit = heroOf(rig);
         Set<BigFraction> points = points(rig, heroUnit);
         Seat hero = sit(rig, heroUnit, points);
         if (hero == null) {
-            return null;
+            Seat alone = sit(rig, unitConcerned, points);
+            return alone == null ? null : new ShutterPlan(rig, alone, List.of());
         }
         List<Seat> others = rig.units().stream()
                 .filter(unit -> !unit.hero())
@@ -253,12 +264,29 @@ public final class ShutterPlan {
         return around;
     }
 
+    /** The whole number of pulses nearest to what is planned, for a body of which the menu is not known. */
+    private List<Fix> safeTime(Seat seat) {
+        FrameRate rate = seat.unit().rate();
+        List<BigFraction> mains = PulsingLight.mainsOf(rig, seat.unit());
+        BigFraction planned = seat.planned().seconds(rate);
+        return mains.stream()
+                .flatMap(hertz -> aroundPulses(planned, List.of(hertz)).stream().skip(1))
+                .filter(seconds -> seconds.compareTo(rate.frameSeconds()) <= 0)
+                .filter(seconds -> mains.stream().allMatch(hertz -> Flicker.ripple(seconds, hertz) <= rippleLimit))
+                .min(Comparator.comparingDouble(seconds -> percent(seconds.doubleValue(), planned.doubleValue())))
+                .map(seconds -> Fix.advise("safe-time")
+                        .with("time", null, seconds.doubleValue() * 1000, "ms")
+                        .with("angle", null, new Shutter.Time(seconds).degrees(rate), "°"))
+                .map(List::of)
+                .orElseGet(() -> List.of(Fix.advise("no-safe-setting")));
+    }
+
     private static BigFraction halfTurn(Unit unit) {
         return unit.rate().frameSeconds().divide(2);
     }
 
     private @Nullable Seat seat(Unit unit) {
-        if (unit.hero()) {
+        if (hero.unit().name().equals(unit.name())) {
             return hero;
         }
         return others.stream()
@@ -267,7 +295,11 @@ public final class ShutterPlan {
                 .orElse(null);
     }
 
-    private double seconds(Seat seat) {
+    private boolean leads(Seat seat) {
+        return seat.unit().name().equals(hero.unit().name());
+    }
+
+    private static double seconds(Seat seat) {
         return seat.planned().seconds(seat.unit().rate()).doubleValue();
     }
 
@@ -281,12 +313,16 @@ public final class ShutterPlan {
 
     /** The exposure time at which a unit blurs as the hero does with this choice. */
     private double wanted(Choice ofHero, Unit unit) {
-        return BlurGap.wanted(rig.production(), hero.unit(), ofHero.setting().seconds(hero.unit().rate()), unit)
+        return BlurGap.wanted(
+                        rig.production(),
+                        hero.unit(),
+                        ofHero.setting().seconds(hero.unit().rate()),
+                        unit)
                 .doubleValue();
     }
 
     private @Nullable Rated best(Seat seat, double wanted, Comparator<Rated> order) {
-        double alike = seat == hero || seat.deliberate() ? wanted : wanted(now(hero), seat.unit());
+        double alike = leads(seat) || seat.deliberate() ? wanted : wanted(now(hero), seat.unit());
         return rated(seat, wanted, alike, false, false, order);
     }
 
@@ -295,11 +331,12 @@ public final class ShutterPlan {
             Seat seat, double wanted, double alike, boolean stays, boolean mendTurn, Comparator<Rated> order) {
         Rated best = null;
         for (Choice choice : seat.choices()) {
-            boolean apart = seat != hero && !seat.deliberate() && percent(choice.seconds(), alike) > blurLimit;
+            boolean apart = !leads(seat) && !seat.deliberate() && percent(choice.seconds(), alike) > blurLimit;
             boolean offTurn = !seat.deliberate()
                     && !nearHalfTurn(seat.unit(), choice.seconds())
                     && (mendTurn || nearHalfTurn(seat.unit(), seconds(seat)));
-            boolean otherKind = !choice.setting().getClass().equals(seat.planned().getClass());
+            boolean otherKind =
+                    !choice.setting().getClass().equals(seat.planned().getClass());
             double distance = Math.abs(Math.log(choice.seconds() / wanted)) + (otherKind ? OTHER_KIND : 0);
             Rated rated = new Rated(
                     choice,
@@ -364,7 +401,11 @@ public final class ShutterPlan {
     private boolean alike(Map<String, Shutter> joint, Unit unit) {
         Shutter ofHero = joint.getOrDefault(hero.unit().name(), hero.planned());
         Shutter ofUnit = joint.getOrDefault(unit.name(), Objects.requireNonNull(unit.shutter()));
-        double wanted = BlurGap.wanted(rig.production(), hero.unit(), ofHero.seconds(hero.unit().rate()), unit)
+        double wanted = BlurGap.wanted(
+                        rig.production(),
+                        hero.unit(),
+                        ofHero.seconds(hero.unit().rate()),
+                        unit)
                 .doubleValue();
         return percent(ofUnit.seconds(unit.rate()).doubleValue(), wanted) <= blurLimit;
     }
@@ -379,7 +420,7 @@ public final class ShutterPlan {
         return (Math.max(a, b) / Math.min(a, b) - 1) * 100;
     }
 
-    private Fix set(Unit unit, Shutter setting, double wanted) {
+    private static Fix set(Unit unit, Shutter setting, double wanted) {
         double seconds = setting.seconds(unit.rate()).doubleValue();
         return Fix.set("set-shutter", unit.path(SHUTTER), setting)
                 .with("setting", null, setting)
@@ -387,16 +428,13 @@ public final class ShutterPlan {
                 .with("left", null, percent(seconds, wanted), "%");
     }
 
-    /** Settings for several units as one fix; for one unit alone it is worded as that unit's. */
-    private List<Fix> together(Map<String, Shutter> joint, Unit unit) {
+    /** Settings for several units as one fix; for one unit alone it is worded as that unit's, held against a wanted time. */
+    private static List<Fix> together(Map<String, Shutter> joint, Unit unit, double wanted) {
         Shutter only = joint.get(unit.name());
         if (joint.isEmpty()) {
             return List.of();
         }
         if (joint.size() == 1 && only != null) {
-            double wanted = unit.hero()
-                    ? seconds(hero)
-                    : wanted(now(hero), unit);
             return List.of(set(unit, only, wanted));
         }
         Fix fix = null;

@@ -51,9 +51,7 @@ public record WhiteChoice(String unitName, WhiteBalance planned, WhiteMenu menu)
 
     /** What it costs that the planned value cannot be set: a habit where another is as good, else as the error costs. */
     public Severity severity(Tolerances limits) {
-        return miredLeft() <= limits.of(Tolerance.WHITE)
-                ? Severity.ADVICE
-                : planned.costOf(miredLeft(), limits);
+        return miredLeft() <= limits.of(Tolerance.WHITE) ? Severity.ADVICE : planned.costOf(miredLeft(), limits);
     }
 
     /** What the menu offers, in words. */

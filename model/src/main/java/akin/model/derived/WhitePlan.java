@@ -35,9 +35,7 @@ public final class WhitePlan {
         if (alone.isPresent() && apart(alone.get(), wanted) <= limit) {
             return List.of(set(unit, alone.get(), wanted));
         }
-        return joint(rig, unit, wanted, limit)
-                .map(List::of)
-                .orElseGet(() -> List.of(Fix.advise("grade")));
+        return joint(rig, unit, wanted, limit).map(List::of).orElseGet(() -> List.of(Fix.advise("grade")));
     }
 
     /** One fix, keyed {@code set-white}: the value of the unit's menu next to the hero's, or none where that is not known. */
@@ -46,7 +44,8 @@ public final class WhitePlan {
         if (wanted == null || unit.hero()) {
             return List.of();
         }
-        return nearest(unit, wanted).map(white -> set(unit, white, wanted)).stream().toList();
+        return nearest(unit, wanted).map(white -> set(unit, white, wanted)).stream()
+                .toList();
     }
 
     /** One fix, keyed {@code set-white}: the value of the unit's menu next to the one planned. */
@@ -74,8 +73,9 @@ public final class WhitePlan {
                 if (other.hero() || planned == null || other.intends(WHITE)) {
                     continue;
                 }
-                ColourTemperature value =
-                        apart(planned, ofHero) <= limit ? planned : nearest(other, ofHero).orElse(planned);
+                ColourTemperature value = apart(planned, ofHero) <= limit
+                        ? planned
+                        : nearest(other, ofHero).orElse(planned);
                 boolean near = apart(value, ofHero) <= limit;
                 alike += near ? 1 : 0;
                 cures |= near && other.name().equals(unit.name());
