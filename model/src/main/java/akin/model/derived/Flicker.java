@@ -58,7 +58,7 @@ public record Flicker(PulsingLight light, ExposureTime exposure) {
     public String looks() {
         if (phase().standsStill()) {
             return "At this rate every frame meets the light in the same phase: the picture does not pulse, but bands"
-                    + " stand still in it rather than vanish, creep as the mains drift, and differ from camera to camera";
+                    + " stand still rather than vanish, creep as the mains drift, and differ from camera to camera";
         }
         double beat = beatHz();
         return beat >= 1
