@@ -33,10 +33,7 @@ import org.jspecify.annotations.Nullable;
 final class PlannedRig {
 
     static final ShutterMenu DIAL = new ShutterMenu(
-            List.of(),
-            new ShutterMenu.AngleDial(angle("1°"), angle("360°"), angle("0.1°")),
-            List.of(),
-            null);
+            List.of(), new ShutterMenu.AngleDial(angle("1°"), angle("360°"), angle("0.1°")), List.of(), null);
 
     private final FrameRate rate;
     private final List<Scene> scenes = new ArrayList<>();

@@ -25,7 +25,8 @@ class RatePlanTest {
                 .rig();
         assertThat(RatePlan.together(rig).get(0).edits())
                 .containsExactly(new Edit("units.A.rate", "24000/1001"), new Edit("units.C.rate", "24000/1001"));
-        assertThat(RatePlan.cause(rig.production(), rig.units().get(0), rig.units().get(1)))
+        assertThat(RatePlan.cause(
+                        rig.production(), rig.units().get(0), rig.units().get(1)))
                 .isEqualTo("units.A.rate");
     }
 
@@ -50,9 +51,12 @@ class RatePlanTest {
 
     @Test
     void leavesAloneWhatIsOffSpeedOnPurpose() {
-        Rig rig =
-                PlannedRig.at("24").shutter("180°", null).offSpeed("48", "180°", null).rig();
-        assertThat(RatePlan.apart(rig.production(), rig.units().get(0), rig.units().get(1)))
+        Rig rig = PlannedRig.at("24")
+                .shutter("180°", null)
+                .offSpeed("48", "180°", null)
+                .rig();
+        assertThat(RatePlan.apart(
+                        rig.production(), rig.units().get(0), rig.units().get(1)))
                 .isFalse();
         Playback playback =
                 (Playback) Playback.derive(rig.production(), rig.units().get(1)).get(0);

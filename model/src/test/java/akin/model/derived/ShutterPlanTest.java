@@ -120,8 +120,8 @@ class ShutterPlanTest {
                     Map<String, Shutter> after = after(rig, fix);
                     inMenus(rig, fix);
                     if (!fix.edits().isEmpty()) {
-                        BigFraction seconds =
-                                java.util.Objects.requireNonNull(after.get(unit.name())).seconds(unit.rate());
+                        BigFraction seconds = java.util.Objects.requireNonNull(after.get(unit.name()))
+                                .seconds(unit.rate());
                         assertThat(LightPulses.bandingPercent(seconds, hertz.multiply(2), 1))
                                 .isLessThan(1.0001);
                         safe++;
@@ -133,7 +133,8 @@ class ShutterPlanTest {
                         if (!fix.edits().isEmpty()) {
                             Map<String, Shutter> after = after(rig, fix);
                             assertThat(ExposureTiming.percentApart(
-                                            java.util.Objects.requireNonNull(after.get("A")).seconds(unit.rate()),
+                                            java.util.Objects.requireNonNull(after.get("A"))
+                                                    .seconds(unit.rate()),
                                             java.util.Objects.requireNonNull(after.get(unit.name()))
                                                     .seconds(unit.rate())))
                                     .isLessThanOrEqualTo(5);
@@ -155,7 +156,8 @@ class ShutterPlanTest {
     private static Map<String, Shutter> after(Rig rig, Fix fix) {
         Map<String, Shutter> after = new HashMap<>();
         rig.units().forEach(unit -> after.put(unit.name(), unit.shutter()));
-        fix.edits().forEach(edit -> after.put(edit.path().split("\\.", -1)[1], Shutter.parse(String.valueOf(edit.to()))));
+        fix.edits()
+                .forEach(edit -> after.put(edit.path().split("\\.", -1)[1], Shutter.parse(String.valueOf(edit.to()))));
         return after;
     }
 

@@ -33,7 +33,9 @@ class WhitePlanTest {
                 .toList();
         assertThat(rows).isNotEmpty();
         for (PublishedTable.Row row : rows) {
-            String[] kelvins = row.text("source").replaceAll(".*\\((\\d+)K to (\\d+)K\\)", "$1 $2").split(" ", -1);
+            String[] kelvins = row.text("source")
+                    .replaceAll(".*\\((\\d+)K to (\\d+)K\\)", "$1 $2")
+                    .split(" ", -1);
             WhiteBalance from = white(Integer.parseInt(kelvins[0]), false);
             WhiteBalance to = white(Integer.parseInt(kelvins[1]), false);
             assertThat(from.miredFrom(to)).isCloseTo(Math.abs(row.number("mired_shift")), within(0.05));
@@ -105,7 +107,8 @@ class WhitePlanTest {
         assertThat(four.incomparableWith(zero)).isFalse();
         assertThat(other.differsFrom(zero)).isFalse();
         assertThat(other.incomparableWith(zero)).isTrue();
-        assertThat(new TintSetting("C", new Tint(0), "two").incomparableWith(zero)).isFalse();
+        assertThat(new TintSetting("C", new Tint(0), "two").incomparableWith(zero))
+                .isFalse();
     }
 
     private static List<Fix> fixes(Rig rig) {
