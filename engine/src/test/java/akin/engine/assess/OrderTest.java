@@ -52,8 +52,7 @@ class OrderTest {
 
     /** The matched pair with a third unit, several things wrong, and a fact that is not known. */
     private static Document faulty() {
-        String changes =
-                """
+        String changes = """
                 gear:
                   bodies:
                     large: {iso: ~}

@@ -17,7 +17,7 @@ import java.util.Map;
 
 /**
  * The neutral densities a unit is to carry, and those of them that are neither in its body nor left on the van. Units
- * take from the van in the order of the rig file; a body gives one of its own densities at a time.
+ * take from the van in turn, the hero first, then by name; a body gives one of its own densities at a time.
  *
  * @param unitName name of the unit
  * @param filters what it is to carry, without clear ones

@@ -1,6 +1,7 @@
 package akin.model.rig;
 
 import akin.model.gear.Mount;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 
@@ -12,7 +13,7 @@ import java.util.Map;
  * @param scenes its scenes, in the order of the rig file
  * @param kit what is on the van
  * @param mounts the mounts of the catalogue, by id
- * @param units its units, in the order of the rig file; the hero is one of them
+ * @param units its units, the hero first, then by name: what is said must not hang on the order of the rig file
  * @param waivers agreements that findings stay as they are, in the order of the rig file
  */
 public record Rig(
@@ -27,7 +28,9 @@ public record Rig(
     /** Copies the lists; the hero must be a unit and there must be another one. */
     public Rig {
         scenes = List.copyOf(scenes);
-        units = List.copyOf(units);
+        units = units.stream()
+                .sorted(Comparator.comparing((Unit unit) -> !unit.hero()).thenComparing(Unit::name))
+                .toList();
         waivers = List.copyOf(waivers);
         mounts = Map.copyOf(mounts);
         if (units.size() < 2 || units.stream().filter(Unit::hero).count() != 1) {
@@ -35,7 +38,7 @@ public record Rig(
         }
     }
 
-    /** The hero with each of the others, in the order of the rig file. */
+    /** The hero with each of the others, by name. */
     public List<Pairing> pairings() {
         return units.stream()
                 .filter(unit -> !unit.hero())
