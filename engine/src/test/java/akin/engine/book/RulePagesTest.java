@@ -83,7 +83,9 @@ class RulePagesTest {
 
     @TestFactory
     Stream<DynamicNode> everyExampleGivesWhatItSays() {
-        return pages.keySet().stream().sorted().map(id -> {
+        // A narrow loop while one topic is written: -Dakin.topic=record. Without it every page is proven.
+        String topic = System.getProperty("akin.topic", "");
+        return pages.keySet().stream().filter(id -> id.startsWith(topic)).sorted().map(id -> {
             List<Pages.Example> examples = Pages.examples(id + ".md", read(files.get(id)));
             List<DynamicNode> tests = new ArrayList<>();
             tests.add(dynamicTest("has examples of both kinds", () -> {
