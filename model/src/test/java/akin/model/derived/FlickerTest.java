@@ -12,6 +12,7 @@ import akin.model.rig.Rig;
 import akin.model.rig.Scene;
 import akin.published.PublishedTable;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -65,7 +66,7 @@ class FlickerTest {
     void asksForScenesLightsAndMainsOnlyWhereTheyMatter() {
         PlannedRig plan = PlannedRig.at("24").shutter("180°", DIAL).shutter("180°", DIAL);
         assertThat(derived(plan.rig())).extracting("path").containsExactly("scenes");
-        Rig rig = plan.scene(new Scene(0, "yard", null, null, null, null, List.of("A")))
+        Rig rig = plan.scene(new Scene(0, "yard", null, Map.of(), null, null, null, List.of("A")))
                 .scene("field", "", LightKind.DAYLIGHT)
                 .scene("hall", "", LightKind.DISCHARGE)
                 .scene("office", "50 Hz", LightKind.FLUORESCENT, LightKind.DAYLIGHT)

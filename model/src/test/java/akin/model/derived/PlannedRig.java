@@ -74,7 +74,7 @@ final class PlannedRig {
     /** A scene that all units shoot; no mains when empty. */
     PlannedRig scene(String name, String mains, LightKind... lights) {
         Frequency frequency = mains.isEmpty() ? null : Frequency.parse(mains);
-        scenes.add(new Scene(scenes.size(), name, null, List.of(lights), null, frequency, List.of()));
+        scenes.add(new Scene(scenes.size(), name, null, Map.of(), List.of(lights), null, frequency, List.of()));
         return this;
     }
 
@@ -110,7 +110,8 @@ final class PlannedRig {
             @Nullable WhiteMenu whites,
             Map<String, String> intents) {
         String name = String.valueOf((char) ('A' + units.size()));
-        Mode mode = new Mode("open", null, null, rates, null, null, null, null, null, Map.of(), null, null, null);
+        Mode mode = new Mode(
+                "open", null, null, null, null, rates, null, null, null, null, null, Map.of(), null, null, null);
         Body body = new Body(
                 "body-" + name,
                 null,
@@ -119,6 +120,7 @@ final class PlannedRig {
                 menu,
                 null,
                 whites,
+                null,
                 null,
                 null,
                 null,
