@@ -32,8 +32,8 @@ public final class LightFix {
     /** Harm of a filter more, in stops of noise or depth that one would trade for it. Common practice, no source. */
     private static final double FILTER = 0.05;
 
-    /** Harm of infra-red in the blacks, or of highlights that then clip before the hero's, likewise. */
-    private static final double SPOILT = 2;
+    /** Harm of infra-red in the blacks, or of highlights that then clip: more than any change of ISO. */
+    private static final double SPOILT = 100;
 
     private final Rig rig;
     private final Unit unit;

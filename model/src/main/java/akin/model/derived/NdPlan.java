@@ -139,21 +139,43 @@ public record NdPlan(String unitName, List<NeutralDensity> filters, List<Neutral
         throw new IllegalArgumentException(unit.name() + " is not in the rig");
     }
 
-    /** Takes what a unit carries from what is left; gives what was not there. */
+    /**
+     * Takes what a unit carries from what is left; gives what was not there. Of several filters that the body could give
+     * itself, it gives the one that leaves least to be lacking, the densest of those.
+     */
     private static List<NeutralDensity> take(List<NeutralDensity> left, Unit unit) {
         List<NeutralDensity> wanted = new ArrayList<>(unit.filters() == null ? List.of() : dense(unit.filters()));
         wanted.sort(Comparator.comparingDouble(NeutralDensity::density).reversed());
         List<NeutralDensity> own = internal(unit);
-        for (NeutralDensity filter : List.copyOf(wanted)) {
+        List<NeutralDensity> bestRest = wanted;
+        int fewest = lacking(left, wanted).size();
+        boolean inside = false;
+        for (int i = 0; i < wanted.size(); i++) {
+            NeutralDensity filter = wanted.get(i);
             if (own.stream().anyMatch(o -> same(o, filter))) {
-                wanted.remove(filter);
-                break;
+                List<NeutralDensity> rest = new ArrayList<>(wanted);
+                rest.remove(i);
+                int lacking = lacking(left, rest).size();
+                if (lacking < fewest || !inside) {
+                    bestRest = rest;
+                    fewest = lacking;
+                    inside = true;
+                }
             }
         }
+        List<NeutralDensity> gone = lacking(left, bestRest);
+        for (NeutralDensity filter : bestRest) {
+            left.stream().filter(there -> same(there, filter)).findFirst().ifPresent(left::remove);
+        }
+        return gone;
+    }
+
+    private static List<NeutralDensity> lacking(List<NeutralDensity> there, List<NeutralDensity> wanted) {
+        List<NeutralDensity> left = new ArrayList<>(there);
         List<NeutralDensity> lacking = new ArrayList<>();
         for (NeutralDensity filter : wanted) {
             left.stream()
-                    .filter(there -> same(there, filter))
+                    .filter(one -> same(one, filter))
                     .findFirst()
                     .ifPresentOrElse(left::remove, () -> lacking.add(filter));
         }

@@ -13,8 +13,9 @@ import org.jspecify.annotations.Nullable;
  * @param gamut id of the gamut it writes
  * @param isoFloor lowest ISO at which the encoding's highlight range is whole
  * @param isoBases native ISOs; empty when known to have none that matters
- * @param headroom stops from middle grey to sensor clip at the lowest base; null: the encoding's own ceiling
- * @param footroom stops from middle grey down to the usable floor at the lowest base
+ * @param headroom stops from middle grey to clip at a native ISO; null when not known, which the curve's end does not
+ *     tell: the sensor may clip before it
+ * @param footroom stops from middle grey down to the usable floor at a native ISO
  * @param look true when a display look is burned in
  */
 public record Profile(
