@@ -265,6 +265,7 @@ public final class Equipper {
                 iso,
                 lens,
                 u.filters() == null ? null : List.copyOf(u.filters()),
+                u.variableNd(),
                 white,
                 u.tint(),
                 u.stabilisation(),

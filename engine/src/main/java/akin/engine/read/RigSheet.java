@@ -93,6 +93,7 @@ public record RigSheet(
             @Nullable Choice<Shutter> shutter,
             @Nullable Choice<Iso> iso,
             @Nullable List<NeutralDensity> filters,
+            @Nullable Boolean variableNd,
             @Nullable Choice<ColourTemperature> white,
             @Nullable Tint tint,
             @Nullable Stabilisation stabilisation,

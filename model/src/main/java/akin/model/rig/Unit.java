@@ -33,6 +33,7 @@ import org.jspecify.annotations.Nullable;
  * @param iso sensitivity; null when not said or automatic
  * @param lens the lens on it; null when not said
  * @param filters neutral densities in front of or behind the lens; empty when said to be none; null when not said
+ * @param variableNd true when one of the filters is a variable one, set to the density given; null when not said
  * @param white white balance; null when not said or automatic
  * @param tint tint on the body's own scale
  * @param stabilisation the stabilisation switched on; null when not said
@@ -53,6 +54,7 @@ public record Unit(
         @Nullable Iso iso,
         @Nullable FittedLens lens,
         @Nullable List<NeutralDensity> filters,
+        @Nullable Boolean variableNd,
         @Nullable ColourTemperature white,
         @Nullable Tint tint,
         @Nullable Stabilisation stabilisation,

@@ -44,7 +44,8 @@ class IsoPlaceTest {
         draft.unit.put("iso", new Iso(200));
         Unit unit = draft.make();
         Unit hero = LightRig.draft("A").make();
-        List<Fix> paid = IsoFix.toFloor(LightRig.rig(LightRig.filters("ND 0.6", "ND 0.6", "ND 0.9"), hero, unit), unit, floor(unit));
+        List<Fix> paid = IsoFix.toFloor(
+                LightRig.rig(LightRig.filters("ND 0.6", "ND 0.6", "ND 0.9"), hero, unit), unit, floor(unit));
         assertThat(paid).singleElement().satisfies(fix -> {
             assertThat(fix.key()).isEqualTo("raise-and-filter");
             assertThat(fix.edits())
@@ -89,7 +90,10 @@ class IsoPlaceTest {
         draft.profile.put("isoBases", List.of(new Iso(800), new Iso(3200)));
         Unit unit = draft.make();
         List<Fix> fixes = IsoFix.toBase(
-                LightRig.rig(LightRig.filters("ND 0.6", "ND 0.6", "ND 0.9", "ND 0.3"), LightRig.draft("A").make(), unit),
+                LightRig.rig(
+                        LightRig.filters("ND 0.6", "ND 0.6", "ND 0.9", "ND 0.3"),
+                        LightRig.draft("A").make(),
+                        unit),
                 unit,
                 IsoBases.of(unit, unit.profile()));
         assertThat(fixes.stream().map(fix -> fix.edits().get(0).to())).containsExactly("3200", "800");
@@ -105,7 +109,8 @@ class IsoPlaceTest {
         assertThat(found.nearest()).isEqualTo(new Iso(800));
         assertThat(found.residual()).isCloseTo(-0.0875, within(5e-4));
         draft.body.put("iso", new IsoMenu(List.of(new Iso(850)), null, null, null));
-        assertThat(((OfferedIso) OfferedIso.derive(draft.make()).get(0)).offered()).isTrue();
+        assertThat(((OfferedIso) OfferedIso.derive(draft.make()).get(0)).offered())
+                .isTrue();
     }
 
     private static IsoFloor floor(Unit unit) {

@@ -93,7 +93,8 @@ class LightFixTest {
             draft.stop = "T" + (14 + random.nextInt(60)) / 10.0;
             Unit unit = draft.make();
             Unit hero = LightRig.draft("A").make();
-            List<NeutralDensity> kit = filters("ND 0.3", "ND 0.6", "ND 0.9", "ND 1.2").subList(random.nextInt(3), 4);
+            List<NeutralDensity> kit =
+                    filters("ND 0.3", "ND 0.6", "ND 0.9", "ND 1.2").subList(random.nextInt(3), 4);
             Rig rig = LightRig.rig(kit, hero, unit);
             for (Fix fix : LightFix.toMatch(rig, unit, light(unit), light(hero))) {
                 if (fix.edits().isEmpty()) {
@@ -120,10 +121,10 @@ class LightFixTest {
                     }
                 }
                 Unit then = draft.make();
-                assertThat(light(then).stopsFrom(light(hero)))
-                        .as("%s", fix)
-                        .isCloseTo(0, within(ALLOWED + 1e-9));
-                assertThat(((NdPlan) NdPlan.derive(LightRig.rig(kit, hero, then), then).get(0)).lacking())
+                assertThat(light(then).stopsFrom(light(hero))).as("%s", fix).isCloseTo(0, within(ALLOWED + 1e-9));
+                assertThat(((NdPlan) NdPlan.derive(LightRig.rig(kit, hero, then), then)
+                                        .get(0))
+                                .lacking())
                         .as("%s from %s", fix, kit)
                         .isEmpty();
                 draft.unit.put("iso", iso);
@@ -145,8 +146,7 @@ class LightFixTest {
         assertThat(severity(draft, hero, 0.3)).isEqualTo(Severity.FIXABLE);
         // A darker unit does not clip before the hero does.
         assertThat(severity(draft, hero, -3)).isEqualTo(Severity.FIXABLE);
-        draft.recording =
-                new Recording(null, null, new Codec("inside", Codec.Kind.ENCODED, 8, "4:2:0", null), null);
+        draft.recording = new Recording(null, null, new Codec("inside", Codec.Kind.ENCODED, 8, "4:2:0", null), null);
         assertThat(severity(draft, hero, 0.3)).isEqualTo(Severity.LOSSY);
         draft.recording = new Recording(null, null, null, null);
         assertThat(severity(draft, hero, 0.3)).isEqualTo(Severity.LOSSY);

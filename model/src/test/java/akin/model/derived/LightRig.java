@@ -50,35 +50,56 @@ final class LightRig {
         final Map<String, Profile> otherProfiles = new HashMap<>();
         String stop = "T2.8";
         String focal = "24 mm";
-        Recording recording = new Recording(
-                null, null, new Codec("inside", Codec.Kind.ENCODED, 10, "4:2:2", null), null);
+        Recording recording =
+                new Recording(null, null, new Codec("inside", Codec.Kind.ENCODED, 10, "4:2:2", null), null);
 
         Draft(String name) {
             Encoding encoding = SharedData.encoding("sony-s-log3");
             unit.putAll(Map.of(
-                    "name", name,
-                    "hero", name.equals("A"),
-                    "encoding", encoding,
-                    "rate", RATE,
-                    "shutter", Shutter.parse("180°"),
-                    "iso", new Iso(800),
-                    "filters", filters("ND 0.6"),
-                    "automatic", Set.<Setting>of()));
+                    "name",
+                    name,
+                    "hero",
+                    name.equals("A"),
+                    "encoding",
+                    encoding,
+                    "rate",
+                    RATE,
+                    "shutter",
+                    Shutter.parse("180°"),
+                    "iso",
+                    new Iso(800),
+                    "filters",
+                    filters("ND 0.6"),
+                    "automatic",
+                    Set.<Setting>of()));
             body.putAll(Map.of(
-                    "id", "body-" + name,
-                    "iso", new IsoMenu(List.of(), new Iso(100), new Iso(25600), null),
-                    "internalNd", List.<NeutralDensity>of(),
-                    "irCut", true,
-                    "aids", List.of(Aid.WAVEFORM)));
+                    "id",
+                    "body-" + name,
+                    "iso",
+                    new IsoMenu(List.of(), new Iso(100), new Iso(25600), null),
+                    "internalNd",
+                    List.<NeutralDensity>of(),
+                    "irCut",
+                    true,
+                    "aids",
+                    List.of(Aid.WAVEFORM)));
             profile.putAll(Map.of(
-                    "id", "log",
-                    "encoding", encoding.id(),
-                    "gamut", "s-gamut3",
-                    "isoFloor", new Iso(400),
-                    "isoBases", List.of(new Iso(800)),
-                    "headroom", new Stops(7),
-                    "footroom", new Stops(7),
-                    "look", false));
+                    "id",
+                    "log",
+                    "encoding",
+                    encoding.id(),
+                    "gamut",
+                    "s-gamut3",
+                    "isoFloor",
+                    new Iso(400),
+                    "isoBases",
+                    List.of(new Iso(800)),
+                    "headroom",
+                    new Stops(7),
+                    "footroom",
+                    new Stops(7),
+                    "look",
+                    false));
             lens.putAll(Map.of("id", "zoom", "iris", Lens.Iris.STEPLESS));
             lens.putAll(Map.of(
                     "focal", Length.parse("18 mm"),
@@ -136,6 +157,7 @@ final class LightRig {
                 List.of(),
                 new Kit(kit, null, null),
                 Map.of(),
-                List.of(units));
+                List.of(units),
+                List.of());
     }
 }

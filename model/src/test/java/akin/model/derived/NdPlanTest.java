@@ -31,7 +31,8 @@ class NdPlanTest {
     void aBodyGivesOneOfItsOwnAtATime() {
         Unit hero = with("A", List.of(), List.of());
         Unit one = with("B", filters("ND 0.6", "ND 1.2"), filters("ND 0.6", "ND 1.2"));
-        assertThat(plan(LightRig.rig(filters("ND 0.6"), hero, one), one).lacking()).isEmpty();
+        assertThat(plan(LightRig.rig(filters("ND 0.6"), hero, one), one).lacking())
+                .isEmpty();
         assertThat(plan(LightRig.rig(List.of(), hero, one), one).lacking())
                 .containsExactlyElementsOf(filters("ND 0.6"));
     }
@@ -77,12 +78,15 @@ class NdPlanTest {
                         }
                     }
                     if (stack.size() <= 3) {
-                        double stops = stack.stream().mapToDouble(NeutralDensity::stops).sum();
+                        double stops = stack.stream()
+                                .mapToDouble(NeutralDensity::stops)
+                                .sum();
                         best = Math.min(best, Math.abs(stops - wanted) + 0.02 * stack.size());
                     }
                 }
             }
-            assertThat(Math.abs(choice.stops() - wanted) + 0.02 * choice.filters().size())
+            assertThat(Math.abs(choice.stops() - wanted)
+                            + 0.02 * choice.filters().size())
                     .as("%s and %s for %s stops", kit, own, wanted)
                     .isCloseTo(best, within(1e-9));
         }
@@ -103,7 +107,8 @@ class NdPlanTest {
     }
 
     private static InfraredCut cut(LightRig.Draft draft) {
-        return (InfraredCut) InfraredCut.derive(draft.make(), LightRig.tolerances()).get(0);
+        return (InfraredCut)
+                InfraredCut.derive(draft.make(), LightRig.tolerances()).get(0);
     }
 
     private static List<NeutralDensity> some(Random random, int most) {

@@ -107,7 +107,8 @@ class RecordedToneTest {
         assertThat(hero.forced()).isFalse();
         assertThat(forced.differs(hero)).isTrue();
         assertThat(forced.fixes(draft.make(), hero)).extracting(Fix::key).containsExactly("convert");
-        assertThat(((ProfileChoice) ProfileChoice.derive(draft.make()).get(0)).widest()).isNull();
+        assertThat(((ProfileChoice) ProfileChoice.derive(draft.make()).get(0)).widest())
+                .isNull();
     }
 
     @Test
@@ -126,11 +127,13 @@ class RecordedToneTest {
         LightRig.Draft draft = LightRig.draft("B");
         draft.otherProfiles.put("wide", profile("wide", 8, false));
         draft.otherProfiles.put("painted", profile("painted", 20, true));
-        ProfileChoice choice = (ProfileChoice) ProfileChoice.derive(draft.make()).get(0);
+        ProfileChoice choice =
+                (ProfileChoice) ProfileChoice.derive(draft.make()).get(0);
         assertThat(choice.widest()).isEqualTo("wide");
         assertThat(choice.narrower()).isCloseTo(1, within(1e-9));
         draft.mode.put("profiles", List.of("log", "painted"));
-        assertThat(((ProfileChoice) ProfileChoice.derive(draft.make()).get(0)).widest()).isNull();
+        assertThat(((ProfileChoice) ProfileChoice.derive(draft.make()).get(0)).widest())
+                .isNull();
     }
 
     /** Fujifilm, F-Log Data Sheet: F-Gamut has the primaries and the white of Rec. ITU-R BT.2020. */

@@ -98,10 +98,14 @@ class ToneRangeTest {
                 Sparse.of(
                         Profile.class,
                         Map.of(
-                                "id", "look",
-                                "encoding", "bt709",
-                                "isoBases", List.of(new Iso(800)),
-                                "headroom", new Stops(2))));
+                                "id",
+                                "look",
+                                "encoding",
+                                "bt709",
+                                "isoBases",
+                                List.of(new Iso(800)),
+                                "headroom",
+                                new Stops(2))));
         assertThat(range(draft).headroom()).isCloseTo(2, within(1e-9));
         draft.otherProfiles.clear();
         assertThat(ToneRange.derive(draft.make()))
@@ -113,8 +117,8 @@ class ToneRangeTest {
         LightRig.Draft draft = LightRig.draft("B");
         draft.profile.remove("headroom");
         assertThat(ToneRange.derive(draft.make()))
-                .containsExactly(new Missing(
-                        "tone-range", "B", "gear.bodies.body-B.profiles.log.headroom", WhereFound.TEST));
+                .containsExactly(
+                        new Missing("tone-range", "B", "gear.bodies.body-B.profiles.log.headroom", WhereFound.TEST));
         draft.profile.put("headroom", new Stops(7));
         draft.profile.remove("footroom");
         assertThat(range(draft).whole()).isNull();
