@@ -72,6 +72,7 @@ final class ToleranceReader {
                 case "stops" -> Stops.parse(text).value();
                 case "mired" -> Mired.parse(text).value();
                 case "ms" -> Timespan.parse(text).milliseconds();
+                case "s" -> Timespan.parse(text).milliseconds() / 1000;
                 case "density" -> NeutralDensity.parse(text).density();
                 case "°" -> degrees(text);
                 default -> count(text, tolerance.unit());

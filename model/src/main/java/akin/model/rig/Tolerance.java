@@ -39,7 +39,9 @@ public enum Tolerance {
     /** Light level from a native ISO that needs no remark. */
     ISO_OFF_BASE("iso-off-base", "stops"),
     /** Part of the delivery width by which pixels may fall short. */
-    DETAIL("detail", "%");
+    DETAIL("detail", "%"),
+    /** Time that an object takes to cross the picture in a pan at 24 frames a second, below which the pan judders. */
+    PAN_CROSSING("pan-crossing", "s");
 
     private final String key;
     private final String unit;

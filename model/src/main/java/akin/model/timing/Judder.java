@@ -41,8 +41,22 @@ public final class Judder {
      * @throws IllegalArgumentException if the rate is 0 or below, infinite or not a number
      */
     public static double guidelineSeconds(double framesPerSecond) {
+        return guidelineSeconds(GUIDELINE_SECONDS_AT_24, framesPerSecond);
+    }
+
+    /**
+     * Time that an object should take to cross the picture, at the least, for a guideline of one's own.
+     *
+     * <p>s · 24 / fps. Check value: 5 s and 48 → 2.5 s.
+     *
+     * @param secondsAt24 the guideline in seconds at 24 frames per second, above 0
+     * @param framesPerSecond frame rate of projection in frames per second, above 0
+     * @return seconds
+     * @throws IllegalArgumentException if an argument is 0 or below, infinite or not a number
+     */
+    public static double guidelineSeconds(double secondsAt24, double framesPerSecond) {
         Require.positive("frame rate", framesPerSecond, "frames per second");
-        return GUIDELINE_SECONDS_AT_24 * GUIDELINE_RATE / framesPerSecond;
+        return Require.positive("guideline", secondsAt24, "seconds") * GUIDELINE_RATE / framesPerSecond;
     }
 
     /**
