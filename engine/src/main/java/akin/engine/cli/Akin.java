@@ -37,7 +37,7 @@ public final class Akin {
     private static final String HELP = "help";
     private static final String VERSION = "version";
 
-    private static final List<Command> COMMANDS = List.of(new CheckCommand(), new ExplainCommand());
+    private static final List<Command> COMMANDS = List.of(new CheckCommand(), new CardCommand(), new ExplainCommand());
 
     private Akin() {}
 
@@ -101,7 +101,7 @@ public final class Akin {
                     exitCodes());
             return PASSES;
         }
-        return command.run(line, out);
+        return command.run(new Call(command, line, out));
     }
 
     private static CommandLine parse(Command command, Options options, String... args) {

@@ -1,7 +1,5 @@
 package akin.engine.cli;
 
-import java.io.PrintWriter;
-import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.Options;
 
 /** One command of the program, such as {@code check}. */
@@ -22,9 +20,9 @@ interface Command {
     /**
      * Runs it.
      *
-     * @param line the parsed options and arguments
+     * @param call the options and arguments it was called with
      * @return the exit code
      * @throws akin.engine.read.BadInput when the input or the call is wrong
      */
-    int run(CommandLine line, PrintWriter out);
+    int run(Call call);
 }

@@ -18,10 +18,8 @@ import akin.engine.read.Document;
 import akin.engine.read.Say;
 import akin.engine.read.YamlReader;
 import akin.engine.report.PageReport;
-import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.Options;
 
 /** {@code akin explain}: the rule book, or one rule's page with its example worked. */
@@ -48,24 +46,24 @@ final class ExplainCommand implements Command {
     }
 
     @Override
-    public int run(CommandLine line, PrintWriter out) {
-        List<String> rules = line.getArgList();
+    public int run(Call call) {
+        List<String> rules = call.arguments();
         RuleBook book = CompiledBook.load();
         if (rules.isEmpty()) {
-            out.print(PageReport.index(book));
+            call.deliver(PageReport.index(book));
             return Akin.PASSES;
         }
         List<String> ids = book.pages().stream().map(RulePage::id).toList();
         for (String rule : rules) {
             if (!ids.contains(rule)) {
                 throw new BadInput(
-                        "akin explain",
+                        name(),
                         "no rule is called " + Say.quote(rule) + "." + Say.nearest(rule, ids)
                                 + " akin explain lists them all");
             }
             String page = Shelf.page(rule)
                     .orElseThrow(() -> new IllegalStateException("the page of " + rule + " is missing"));
-            out.print(PageReport.page(book.page(rule), Pages.body(rule, page), worked(book, rule, page)));
+            call.deliver(PageReport.page(book.page(rule), Pages.body(rule, page), worked(book, rule, page)));
         }
         return Akin.PASSES;
     }

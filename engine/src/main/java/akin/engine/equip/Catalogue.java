@@ -137,13 +137,7 @@ public final class Catalogue {
     }
 
     GearSheet sheet(String name, String text) {
-        Document document = YamlReader.read(name, text);
-        GearSheet sheet = binder.bind(document, GearSheet.class);
-        Integer version = sheet.akinGear();
-        if (version == null || version != GearSheet.VERSION) {
-            throw document.error("akin-gear", "a gear file starts with akin-gear: " + GearSheet.VERSION);
-        }
-        return sheet;
+        return GearSheet.read(YamlReader.read(name, text), binder);
     }
 
     private Optional<Document> read(String folder, String id) {

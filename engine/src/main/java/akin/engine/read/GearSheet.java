@@ -27,4 +27,18 @@ public record GearSheet(
 
     /** The format version that this program reads. */
     public static final int VERSION = 1;
+
+    /**
+     * A gear file.
+     *
+     * @throws BadInput when it does not say its version, or does not fit
+     */
+    public static GearSheet read(Document document, Binder binder) {
+        GearSheet sheet = binder.bind(document, GearSheet.class);
+        Integer version = sheet.akinGear();
+        if (version == null || version != VERSION) {
+            throw document.error("akin-gear", "a gear file starts with akin-gear: " + VERSION);
+        }
+        return sheet;
+    }
 }

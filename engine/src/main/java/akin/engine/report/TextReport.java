@@ -27,7 +27,7 @@ public final class TextReport {
     public static String render(Assessment assessment, Style style) {
         List<String> out = new ArrayList<>();
         out.addAll(Wrap.lines(
-                clean(assessment.production()) + ": " + clean(assessment.file()) + ", matched to " + assessment.hero()
+                Wrap.clean(assessment.production()) + ": " + Wrap.clean(assessment.file()) + ", matched to " + assessment.hero()
                         + " for " + assessment.tolerance(),
                 "",
                 "",
@@ -73,20 +73,20 @@ public final class TextReport {
 
     private static void entry(List<String> out, Assessment.Entry entry, int number, Style style) {
         String label = String.format(java.util.Locale.ROOT, "%2d. ", number);
-        for (String line : Wrap.lines(clean(entry.title()), label, INDENT, WIDTH)) {
+        for (String line : Wrap.lines(Wrap.clean(entry.title()), label, INDENT, WIDTH)) {
             out.add(style.strong(line));
         }
-        out.addAll(Wrap.lines(clean(entry.because()), INDENT, INDENT, WIDTH));
+        out.addAll(Wrap.lines(Wrap.clean(entry.because()), INDENT, INDENT, WIDTH));
         boolean first = true;
         for (Assessment.Remedy fix : entry.fixes()) {
             String start = INDENT + (first ? "Do: " : "Or: ");
-            out.addAll(Wrap.lines(clean(fix.effect()), start, INDENT + INDENT, WIDTH));
+            out.addAll(Wrap.lines(Wrap.clean(fix.effect()), start, INDENT + INDENT, WIDTH));
             for (Assessment.Change change : fix.edits()) {
                 out.addAll(Wrap.lines(change(change), INDENT + INDENT, INDENT + INDENT + INDENT, WIDTH));
             }
             for (String sideEffect : fix.sideEffects()) {
                 out.addAll(Wrap.lines(
-                        "That would bring: " + clean(sideEffect), INDENT + INDENT, INDENT + INDENT + INDENT, WIDTH));
+                        "That would bring: " + Wrap.clean(sideEffect), INDENT + INDENT, INDENT + INDENT + INDENT, WIDTH));
             }
             first = false;
         }
@@ -102,10 +102,10 @@ public final class TextReport {
 
     private static String change(Assessment.Change change) {
         if (change.to() == null) {
-            return change.path() + ": take out " + clean(String.valueOf(change.from()));
+            return change.path() + ": take out " + Wrap.clean(String.valueOf(change.from()));
         }
-        return change.path() + ": " + (change.from() == null ? "add " : clean(change.from()) + " -> ")
-                + clean(change.to());
+        return change.path() + ": " + (change.from() == null ? "add " : Wrap.clean(change.from()) + " -> ")
+                + Wrap.clean(change.to());
     }
 
     private static void waived(List<String> out, List<Assessment.Waived> waived) {
@@ -115,10 +115,10 @@ public final class TextReport {
         out.add("");
         out.add("WAIVED: agreed to stay as it is");
         for (Assessment.Waived one : waived) {
-            out.addAll(Wrap.lines(clean(one.entry().title()), INDENT, INDENT + INDENT, WIDTH));
+            out.addAll(Wrap.lines(Wrap.clean(one.entry().title()), INDENT, INDENT + INDENT, WIDTH));
             String until = one.until() == null ? "" : ", until " + one.until();
             out.addAll(Wrap.lines(
-                    clean("agreed" + until + ": " + one.because()), INDENT + INDENT, INDENT + INDENT, WIDTH));
+                    Wrap.clean("agreed" + until + ": " + one.because()), INDENT + INDENT, INDENT + INDENT, WIDTH));
             out.addAll(Wrap.lines(
                     "[" + one.entry().rule() + ", " + one.entry().severity() + ", line "
                             + one.entry().place().line() + ": " + one.entry().path() + "]",
@@ -136,7 +136,7 @@ public final class TextReport {
         out.add("AIM FOR: where an 18 % grey card must sit");
         for (Target target : targets) {
             out.addAll(Wrap.lines(
-                    clean(Numbers.spoken(target.value(), target.scale()) + " on the " + target.aid()),
+                    Wrap.clean(Numbers.spoken(target.value(), target.scale()) + " on the " + target.aid()),
                     INDENT + target.unit() + ": ",
                     INDENT + INDENT,
                     WIDTH));
@@ -156,7 +156,7 @@ public final class TextReport {
                     .add(line.rule() + " of " + line.unit());
         }
         byFact.forEach((fact, rules) -> {
-            out.addAll(Wrap.lines(clean(fact), INDENT, INDENT + INDENT, WIDTH));
+            out.addAll(Wrap.lines(Wrap.clean(fact), INDENT, INDENT + INDENT, WIDTH));
             out.addAll(Wrap.lines("waits: " + String.join(", ", rules), INDENT + INDENT, INDENT + INDENT, WIDTH));
         });
     }
@@ -168,18 +168,5 @@ public final class TextReport {
         String verdict =
                 a.verdict() == Verdict.INCOMPLETE ? "incomplete" : a.verdict().word();
         return a.checks() + " checks run, " + a.unchecked().size() + " unchecked: " + verdict + " (" + counts + ")";
-    }
-
-    /** Control characters of the rig file must not steer a terminal. */
-    private static String clean(String text) {
-        StringBuilder out = new StringBuilder();
-        text.codePoints().forEach(c -> {
-            boolean odd = Character.isISOControl(c)
-                    || Character.getType(c) == Character.FORMAT
-                    || Character.getType(c) == Character.LINE_SEPARATOR
-                    || Character.getType(c) == Character.PARAGRAPH_SEPARATOR;
-            out.appendCodePoint(odd ? '\uFFFD' : c);
-        });
-        return out.toString();
     }
 }

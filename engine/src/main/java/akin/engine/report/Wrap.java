@@ -32,4 +32,17 @@ final class Wrap {
     static int columns(CharSequence text) {
         return (int) text.codePoints().count();
     }
+
+    /** The text with control characters replaced: those of a rig file must not steer a terminal. */
+    static String clean(String text) {
+        StringBuilder out = new StringBuilder();
+        text.codePoints().forEach(c -> {
+            boolean odd = Character.isISOControl(c)
+                    || Character.getType(c) == Character.FORMAT
+                    || Character.getType(c) == Character.LINE_SEPARATOR
+                    || Character.getType(c) == Character.PARAGRAPH_SEPARATOR;
+            out.appendCodePoint(odd ? '\uFFFD' : c);
+        });
+        return out.toString();
+    }
 }

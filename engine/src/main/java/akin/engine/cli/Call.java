@@ -1,0 +1,193 @@
+package akin.engine.cli;
+
+import akin.engine.assess.Checker;
+import akin.engine.assess.RuleBase;
+import akin.engine.book.CompiledBook;
+import akin.engine.book.RuleBook;
+import akin.engine.equip.Catalogue;
+import akin.engine.read.BadInput;
+import akin.engine.read.Binder;
+import akin.engine.read.Document;
+import akin.engine.read.GearSheet;
+import akin.engine.read.Say;
+import akin.engine.read.TextFile;
+import akin.engine.read.YamlReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.Stream;
+import org.apache.commons.cli.CommandLine;
+import org.apache.commons.cli.Option;
+import org.jspecify.annotations.Nullable;
+import org.kie.api.KieBase;
+
+/** One call of a command: its options as several commands understand them, and the files they name. */
+final class Call {
+
+    static final String TEXT = "text";
+
+    private static final String FORMAT = "format";
+    private static final String OUT = "out";
+    private static final String ON = "on";
+    private static final String GEAR = "gear";
+    private static final String YAML = ".yaml";
+
+    private final String command;
+    private final CommandLine line;
+    private final PrintWriter out;
+
+    Call(Command command, CommandLine line, PrintWriter out) {
+        this.command = command.name();
+        this.line = line;
+        this.out = out;
+    }
+
+    static Option format(String description) {
+        return value(FORMAT, "FORMAT", description);
+    }
+
+    static Option out() {
+        return value(OUT, "FILE", "write the report to this file");
+    }
+
+    static Option on() {
+        return value(ON, "DATE", "the day for which waivers are looked at (default: today)");
+    }
+
+    static Option gear() {
+        return value(GEAR, "DIR", "a folder of gear files that come before the catalogue");
+    }
+
+    static Option value(String name, String argument, String description) {
+        return Option.builder()
+                .longOpt(name)
+                .hasArg()
+                .argName(argument)
+                .desc(description)
+                .build();
+    }
+
+    /** What stands behind the options. */
+    List<String> arguments() {
+        return line.getArgList();
+    }
+
+    /** The files that were named; at least one. */
+    List<String> rigs() {
+        List<String> rigs = line.getArgList();
+        if (rigs.isEmpty()) {
+            throw new BadInput(command, "a rig file is missing, such as: akin " + command + " rig.yaml");
+        }
+        return rigs;
+    }
+
+    /** The one file that was named. */
+    String rig() {
+        if (rigs().size() > 1) {
+            throw new BadInput(command, "one rig file is wanted, such as: akin " + command + " rig.yaml");
+        }
+        return rigs().get(0);
+    }
+
+    boolean has(String option) {
+        return line.hasOption(option);
+    }
+
+    boolean toFile() {
+        return line.hasOption(OUT);
+    }
+
+    @Nullable String value(String option) {
+        return line.getOptionValue(option);
+    }
+
+    /** The value of an option that takes one of a few words. */
+    String oneOf(String option, String otherwise, List<String> words) {
+        String word = line.getOptionValue(option, otherwise);
+        if (!words.contains(word)) {
+            throw new BadInput(
+                    command,
+                    "--" + option + ": read " + Say.quote(word) + "." + Say.nearest(word, words) + " Allowed: "
+                            + Say.list(words));
+        }
+        return word;
+    }
+
+    String format(List<String> words) {
+        return oneOf(FORMAT, TEXT, words);
+    }
+
+    /** The day that waivers are looked at for. This is the only clock in Akin; {@code --on} makes a report reproducible. */
+    LocalDate day() {
+        String on = line.getOptionValue(ON);
+        if (on == null) {
+            return LocalDate.now(ZoneId.systemDefault());
+        }
+        try {
+            return LocalDate.parse(on);
+        } catch (DateTimeParseException e) {
+            throw new BadInput(command, "--on: read " + Say.quote(on) + "; a day belongs here, such as 2027-03-01");
+        }
+    }
+
+    Document read(String rig) {
+        return YamlReader.read(rig, TextFile.read(path(rig), rig));
+    }
+
+    /** A checker whose rules load while files are read: they take longest. */
+    Checker checker() {
+        CompletableFuture<KieBase> rules = CompletableFuture.supplyAsync(RuleBase::builtIn);
+        CompletableFuture<RuleBook> book = rules.thenApplyAsync(loaded -> CompiledBook.load());
+        Binder binder = new Binder();
+        Catalogue catalogue = Catalogue.builtIn(binder);
+        String folder = line.getOptionValue(GEAR);
+        return new Checker(
+                rules::join, book::join, binder, folder == null ? catalogue : withGear(catalogue, binder, folder));
+    }
+
+    private Catalogue withGear(Catalogue catalogue, Binder binder, String folder) {
+        List<Path> files;
+        try (Stream<Path> all = Files.list(path(folder))) {
+            files = all.filter(file -> file.toString().endsWith(YAML)).sorted().toList();
+        } catch (IOException e) {
+            throw new BadInput(folder, "there is no folder of gear files here");
+        }
+        if (files.isEmpty()) {
+            throw new BadInput(folder, "no gear file, named *" + YAML + ", is in this folder");
+        }
+        Catalogue more = catalogue;
+        for (Path file : files) {
+            Document document = read(file.toString());
+            more = more.with(GearSheet.read(document, binder));
+        }
+        return more;
+    }
+
+    void deliver(String report) {
+        String file = line.getOptionValue(OUT);
+        if (file == null) {
+            out.print(report);
+            return;
+        }
+        try {
+            Files.writeString(path(file), report);
+        } catch (IOException e) {
+            throw new BadInput(file, "the report cannot be written there");
+        }
+    }
+
+    private static Path path(String name) {
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException e) {
+            throw new BadInput(name, "this cannot be the name of a file here");
+        }
+    }
+}
