@@ -104,7 +104,8 @@ final class Call {
         return line.hasOption(OUT);
     }
 
-    @Nullable String value(String option) {
+    @Nullable
+    String value(String option) {
         return line.getOptionValue(option);
     }
 

@@ -45,10 +45,11 @@ final class CheckCommand implements Command {
         return new Options()
                 .addOption(Call.format("text (the default) or json"))
                 .addOption(Call.out())
-                .addOption(Call.value(
-                        FAIL_ON,
-                        "SEVERITY",
-                        "the least urgent thing that fails: baked-in, lossy (the default), fixable, advice or unchecked"))
+                .addOption(
+                        Call.value(
+                                FAIL_ON,
+                                "SEVERITY",
+                                "the least urgent thing that fails: baked-in, lossy (the default), fixable, advice or unchecked"))
                 .addOption(Call.value(TOLERANCE, "PROFILE", "a tolerance profile instead of the rig file's own"))
                 .addOption(Call.gear())
                 .addOption(Call.on())

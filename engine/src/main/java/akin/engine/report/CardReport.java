@@ -68,7 +68,8 @@ public final class CardReport {
         List<Line> lines = new ArrayList<>();
         lines.add(new Line("mode", unit.mode().id()));
         lines.add(new Line("frame rate", unit.rate().spoken() + " fps"));
-        lines.add(new Line("profile", unit.profile() == null ? OPEN : unit.profile().id()));
+        lines.add(new Line(
+                "profile", unit.profile() == null ? OPEN : unit.profile().id()));
         recording(unit.recording(), lines);
         lines.add(new Line("shutter", value(unit, Setting.SHUTTER, unit.shutter())));
         lines.add(new Line("ISO", value(unit, Setting.ISO, unit.iso())));
@@ -105,7 +106,8 @@ public final class CardReport {
             return;
         }
         String focal = fitted.focal() == null ? OPEN : fitted.focal().toString();
-        String adapter = fitted.adapter() == null ? "" : " on " + fitted.adapter().id();
+        String adapter =
+                fitted.adapter() == null ? "" : " on " + fitted.adapter().id();
         lines.add(new Line("lens", fitted.lens().called() + " at " + focal + adapter));
         lines.add(new Line("stop", value(unit, Setting.STOP, fitted.stop())));
     }
@@ -134,7 +136,11 @@ public final class CardReport {
     private static List<Line> recheck(Unit unit) {
         return List.of(
                 new Line("check", "frame rate, profile, shutter, ISO, white"),
-                new Line("", unit.recording().external() ? "and that the recorder sees and records the signal" : "and the date"));
+                new Line(
+                        "",
+                        unit.recording().external()
+                                ? "and that the recorder sees and records the signal"
+                                : "and the date"));
     }
 
     private static void section(List<String> out, String title, List<Line> lines, Markup markup) {
@@ -144,9 +150,11 @@ public final class CardReport {
         heading(out, title, markup, 3);
         for (Line line : lines) {
             if (markup == Markup.MARKDOWN) {
-                out.add("- " + (line.label().isEmpty() ? "" : "**" + escape(line.label()) + "** ") + escape(line.value()));
+                out.add("- " + (line.label().isEmpty() ? "" : "**" + escape(line.label()) + "** ")
+                        + escape(line.value()));
             } else {
-                String label = "  " + line.label() + " ".repeat(Math.max(1, LABEL - line.label().length()));
+                String label = "  " + line.label()
+                        + " ".repeat(Math.max(1, LABEL - line.label().length()));
                 out.addAll(Wrap.lines(Wrap.clean(line.value()), label, " ".repeat(LABEL + 2), WIDTH));
             }
         }

@@ -27,8 +27,8 @@ public final class TextReport {
     public static String render(Assessment assessment, Style style) {
         List<String> out = new ArrayList<>();
         out.addAll(Wrap.lines(
-                Wrap.clean(assessment.production()) + ": " + Wrap.clean(assessment.file()) + ", matched to " + assessment.hero()
-                        + " for " + assessment.tolerance(),
+                Wrap.clean(assessment.production()) + ": " + Wrap.clean(assessment.file()) + ", matched to "
+                        + assessment.hero() + " for " + assessment.tolerance(),
                 "",
                 "",
                 WIDTH));
@@ -86,7 +86,10 @@ public final class TextReport {
             }
             for (String sideEffect : fix.sideEffects()) {
                 out.addAll(Wrap.lines(
-                        "That would bring: " + Wrap.clean(sideEffect), INDENT + INDENT, INDENT + INDENT + INDENT, WIDTH));
+                        "That would bring: " + Wrap.clean(sideEffect),
+                        INDENT + INDENT,
+                        INDENT + INDENT + INDENT,
+                        WIDTH));
             }
             first = false;
         }

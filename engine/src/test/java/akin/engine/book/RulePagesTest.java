@@ -85,25 +85,28 @@ class RulePagesTest {
     Stream<DynamicNode> everyExampleGivesWhatItSays() {
         // A narrow loop while one topic is written: -Dakin.topic=record. Without it every page is proven.
         String topic = System.getProperty("akin.topic", "");
-        return pages.keySet().stream().filter(id -> id.startsWith(topic)).sorted().map(id -> {
-            List<Pages.Example> examples = Pages.examples(id + ".md", read(files.get(id)));
-            List<DynamicNode> tests = new ArrayList<>();
-            tests.add(dynamicTest("has examples of both kinds", () -> {
-                assertThat(examples.stream().filter(Pages.Example::fires))
-                        .as("under Fires")
-                        .isNotEmpty();
-                assertThat(examples.stream().filter(e -> !e.fires()))
-                        .as("under Stays quiet")
-                        .isNotEmpty();
-            }));
-            for (Pages.Example example : examples) {
-                String name = (example.fires() ? "fires, line " : "stays quiet, line ") + example.line();
-                tests.add(dynamicTest(name, () -> prove(id, example)));
-            }
-            tests.add(dynamicTest(
-                    "shows every severity and every fix of its front matter", () -> complete(id, examples)));
-            return dynamicContainer(id, tests);
-        });
+        return pages.keySet().stream()
+                .filter(id -> id.startsWith(topic))
+                .sorted()
+                .map(id -> {
+                    List<Pages.Example> examples = Pages.examples(id + ".md", read(files.get(id)));
+                    List<DynamicNode> tests = new ArrayList<>();
+                    tests.add(dynamicTest("has examples of both kinds", () -> {
+                        assertThat(examples.stream().filter(Pages.Example::fires))
+                                .as("under Fires")
+                                .isNotEmpty();
+                        assertThat(examples.stream().filter(e -> !e.fires()))
+                                .as("under Stays quiet")
+                                .isNotEmpty();
+                    }));
+                    for (Pages.Example example : examples) {
+                        String name = (example.fires() ? "fires, line " : "stays quiet, line ") + example.line();
+                        tests.add(dynamicTest(name, () -> prove(id, example)));
+                    }
+                    tests.add(dynamicTest(
+                            "shows every severity and every fix of its front matter", () -> complete(id, examples)));
+                    return dynamicContainer(id, tests);
+                });
     }
 
     private void prove(String id, Pages.Example example) {
