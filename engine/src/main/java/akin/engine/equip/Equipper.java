@@ -164,6 +164,9 @@ public final class Equipper {
                     s.lights(),
                     s.pan(),
                     s.mains(),
+                    s.screens() == null ? List.of() : s.screens(),
+                    s.dimming() == null ? List.of() : s.dimming(),
+                    s.flashes(),
                     shooting));
         }
         return scenes;

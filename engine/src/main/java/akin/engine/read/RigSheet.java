@@ -13,8 +13,10 @@ import akin.model.quantity.NeutralDensity;
 import akin.model.quantity.PictureSize;
 import akin.model.quantity.Shutter;
 import akin.model.quantity.Tint;
+import akin.model.rig.Dimming;
 import akin.model.rig.LightKind;
 import akin.model.rig.Match;
+import akin.model.rig.Screen;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.LocalDate;
 import java.util.List;
@@ -75,6 +77,9 @@ public record RigSheet(
             @Nullable List<LightKind> lights,
             @Nullable AngularSpeed pan,
             @Nullable Frequency mains,
+            @Nullable List<Screen> screens,
+            @Nullable List<Dimming> dimming,
+            @Nullable Frequency flashes,
             @Nullable List<String> units) {}
 
     /** What is on the van. */

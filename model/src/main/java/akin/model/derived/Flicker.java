@@ -7,7 +7,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Comparator;
 import java.util.List;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * What pulsing light does to a unit's picture at its exposure time. How deep the light dips between pulses is not known of
@@ -17,8 +16,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param exposure the exposure
  */
 public record Flicker(PulsingLight light, ExposureTime exposure) {
-
-    private static final double DARK_BETWEEN_PULSES = 1;
 
     /** The worst that a unit is known to meet at an exposure: one, or none where no pulsing light is known. */
     public static List<Flicker> worst(Rig rig, Unit unit, ExposureTime exposure) {
@@ -32,11 +29,7 @@ public record Flicker(PulsingLight light, ExposureTime exposure) {
 
     /** Change of exposure from frame to frame or row to row, peak to peak, in per cent of the mean. */
     public double ripplePercent() {
-        return ripple(exposure.seconds(), light.hertz());
-    }
-
-    static double ripple(BigFraction seconds, BigFraction mainsHz) {
-        return LightPulses.bandingPercent(seconds, LightPulses.pulseHz(mainsHz), DARK_BETWEEN_PULSES);
+        return Beat.mains(light.hertz()).percent(exposure.seconds());
     }
 
     /** Pulses a second: two for each cycle of the mains. */

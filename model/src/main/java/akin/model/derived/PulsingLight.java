@@ -74,11 +74,6 @@ public record PulsingLight(String unitName, String scene, List<LightKind> lights
         return derive(rig, unit).stream().filter(PulsingLight.class::isInstance).map(PulsingLight.class::cast);
     }
 
-    /** The mains frequencies of that light, without repeats. */
-    static List<BigFraction> mainsOf(Rig rig, Unit unit) {
-        return known(rig, unit).map(PulsingLight::hertz).distinct().toList();
-    }
-
     /** The kinds of light in words. */
     public String words() {
         return lights.stream().distinct().map(LightKind::word).collect(Collectors.joining(", "));

@@ -7,8 +7,9 @@ import akin.model.quantity.Shutter;
 import akin.model.rig.Match;
 import akin.model.rig.Rig;
 import akin.model.rig.Tolerance;
+import akin.model.rig.Tolerances;
 import akin.model.rig.Unit;
-import akin.model.timing.LightPulses;
+import akin.model.timing.ScreenRefresh;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -21,8 +22,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Looks through the shutter menus of a rig for settings that stand together: no flicker under the light that is planned,
- * blur alike within the tolerance, near a half turn, and as little as possible changed, in this order.
+ * Looks through the shutter menus of a rig for settings that stand together: no flicker under the light and no bar on the
+ * screens that are planned, blur alike within the tolerance, near a half turn, and as little as possible changed, in this order.
  */
 public final class ShutterPlan {
 
@@ -36,7 +37,7 @@ public final class ShutterPlan {
     private final Seat hero;
     private final List<Seat> others;
     private final double blurLimit;
-    private final double rippleLimit;
+    private final Tolerances limits;
 
     /** A setting of one unit's menu, with what it does. */
     private record Choice(Shutter setting, double seconds, boolean flickers, boolean current) {}
@@ -58,7 +59,7 @@ public final class ShutterPlan {
         this.others = others;
         Match match = rig.match();
         this.blurLimit = match.tolerances().of(Tolerance.BLUR) * (1 - ROUNDING);
-        this.rippleLimit = match.tolerances().of(Tolerance.FLICKER_RIPPLE) * (1 + ROUNDING);
+        this.limits = match.tolerances();
     }
 
     /**
@@ -222,8 +223,8 @@ public final class ShutterPlan {
         if (planned == null) {
             return null;
         }
-        List<BigFraction> mains = PulsingLight.mainsOf(rig, unit);
-        double limit = rig.match().tolerances().of(Tolerance.FLICKER_RIPPLE) * (1 + ROUNDING);
+        List<Beat> beats = Beat.of(rig, unit);
+        Tolerances limits = rig.match().tolerances();
         ShutterMenu menu = unit.body().shutter();
         Set<Shutter> settings = new LinkedHashSet<>();
         if (menu == null || menu.offers(planned)) {
@@ -234,7 +235,7 @@ public final class ShutterPlan {
             Unit hero = heroOf(rig);
             for (BigFraction point : points) {
                 BigFraction wanted = unit.hero() ? point : BlurGap.wanted(rig.production(), hero, point, unit);
-                for (BigFraction near : aroundPulses(wanted, mains)) {
+                for (BigFraction near : aroundPulses(wanted, beats)) {
                     settings.addAll(menu.around(near, unit.rate()));
                 }
             }
@@ -242,19 +243,19 @@ public final class ShutterPlan {
         List<Choice> choices = settings.stream()
                 .map(setting -> {
                     BigFraction seconds = setting.seconds(unit.rate());
-                    boolean flickers = mains.stream().anyMatch(hertz -> Flicker.ripple(seconds, hertz) > limit);
+                    boolean flickers = beats.stream().anyMatch(beat -> beat.shows(seconds, limits));
                     return new Choice(setting, seconds.doubleValue(), flickers, setting.equals(planned));
                 })
                 .toList();
         return new Seat(unit, planned, unit.intends(SHUTTER), choices);
     }
 
-    /** A time, and the whole pulses just below and above it. */
-    private static List<BigFraction> aroundPulses(BigFraction seconds, List<BigFraction> mains) {
+    /** A time, and the whole pulses and refreshes just below and above it. */
+    private static List<BigFraction> aroundPulses(BigFraction seconds, List<Beat> beats) {
         List<BigFraction> around = new ArrayList<>(List.of(seconds));
-        for (BigFraction hertz : mains) {
-            BigFraction pulse = LightPulses.pulseHz(hertz).reciprocal();
-            BigFraction safe = LightPulses.nearestSafeTime(seconds, hertz);
+        for (Beat beat : beats) {
+            BigFraction pulse = beat.hertz().reciprocal();
+            BigFraction safe = ScreenRefresh.nearestCleanTime(seconds, beat.hertz());
             around.add(safe);
             around.add(safe.add(pulse));
             if (safe.compareTo(pulse) > 0) {
@@ -267,12 +268,12 @@ public final class ShutterPlan {
     /** The whole number of pulses nearest to what is planned, for a body of which the menu is not known. */
     private List<Fix> safeTime(Seat seat) {
         FrameRate rate = seat.unit().rate();
-        List<BigFraction> mains = PulsingLight.mainsOf(rig, seat.unit());
+        List<Beat> beats = Beat.of(rig, seat.unit());
         BigFraction planned = seat.planned().seconds(rate);
-        return mains.stream()
-                .flatMap(hertz -> aroundPulses(planned, List.of(hertz)).stream().skip(1))
+        return beats.stream()
+                .flatMap(beat -> aroundPulses(planned, List.of(beat)).stream().skip(1))
                 .filter(seconds -> seconds.compareTo(rate.frameSeconds()) <= 0)
-                .filter(seconds -> mains.stream().allMatch(hertz -> Flicker.ripple(seconds, hertz) <= rippleLimit))
+                .filter(seconds -> beats.stream().noneMatch(beat -> beat.shows(seconds, limits)))
                 .min(Comparator.comparingDouble(seconds -> percent(seconds.doubleValue(), planned.doubleValue())))
                 .map(seconds -> Fix.advise("safe-time")
                         .with("time", null, seconds.doubleValue() * 1000, "ms")
@@ -306,8 +307,7 @@ public final class ShutterPlan {
     /** The planned setting, whether or not the menu offers it. */
     private Choice now(Seat seat) {
         BigFraction planned = seat.planned().seconds(seat.unit().rate());
-        boolean flickers = PulsingLight.mainsOf(rig, seat.unit()).stream()
-                .anyMatch(hertz -> Flicker.ripple(planned, hertz) > rippleLimit);
+        boolean flickers = Beat.of(rig, seat.unit()).stream().anyMatch(beat -> beat.shows(planned, limits));
         return new Choice(seat.planned(), planned.doubleValue(), flickers, true);
     }
 

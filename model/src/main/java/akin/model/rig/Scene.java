@@ -17,6 +17,9 @@ import org.jspecify.annotations.Nullable;
  * @param lights the kinds of light in it; null when not said
  * @param pan speed of the fastest planned pan
  * @param mains mains frequency where this scene is shot, if not the production's
+ * @param screens displays in the picture; empty when none is planned
+ * @param dimming light dimmed by switching it on and off; empty when none is planned
+ * @param flashes flashes of light a second that are planned, in the picture or on set; null when none are
  * @param units names of the units that shoot it; empty: all
  */
 public record Scene(
@@ -27,7 +30,29 @@ public record Scene(
         @Nullable List<LightKind> lights,
         @Nullable AngularSpeed pan,
         @Nullable Frequency mains,
+        List<Screen> screens,
+        List<Dimming> dimming,
+        @Nullable Frequency flashes,
         List<String> units) {
+
+    /** Copies the lists. */
+    public Scene {
+        screens = List.copyOf(screens);
+        dimming = List.copyOf(dimming);
+    }
+
+    /** A scene without screens, dimming and flashes. */
+    public Scene(
+            int index,
+            String name,
+            @Nullable Length subjectDistance,
+            Map<String, Length> distances,
+            @Nullable List<LightKind> lights,
+            @Nullable AngularSpeed pan,
+            @Nullable Frequency mains,
+            List<String> units) {
+        this(index, name, subjectDistance, distances, lights, pan, mains, List.of(), List.of(), null, units);
+    }
 
     /** The dotted path of one of its keys. */
     public String path(String key) {

@@ -28,6 +28,8 @@ public enum Tolerance {
     HALF_TURN_TO("half-turn-to", "°"),
     /** Frame-to-frame change of exposure by pulsing light that is not seen. */
     FLICKER_RIPPLE("flicker-ripple", "%"),
+    /** Part of a screen in shot that may be shown once too often or too seldom in one exposure. */
+    SCREEN_BAR("screen-bar", "%"),
     /** Airy disk in photosites at which diffraction softens the picture. */
     DIFFRACTION("diffraction", "photosites"),
     /** Neutral density from which infra-red pollution shows without an infra-red cut. */

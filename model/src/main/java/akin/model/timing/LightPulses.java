@@ -224,6 +224,26 @@ public final class LightPulses {
     }
 
     /**
+     * The pulses a second from which light that is switched on and off changes exposures by no more than a share, however
+     * they fall.
+     *
+     * <p>The swing is greatest, min(d, 1 − d) on-times, where r of {@link #switchedBandingPercent} lies between d and
+     * 1 − d; so F = 100 min(d, 1 − d) / (d t p). Source: derived as shown. Check value: 1/48 s, half on, 1 % → 4800.
+     *
+     * @param exposureSeconds exposure time in seconds, above 0
+     * @param onShare share of the time that the light is on, above 0 and up to 1
+     * @param percent change allowed in percent of the mean, above 0
+     * @return pulses per second, 0 or above
+     * @throws IllegalArgumentException if an argument is out of its range or not a number
+     */
+    public static double pulseHzFor(BigFraction exposureSeconds, double onShare, double percent) {
+        Require.share("share of on-time", Require.positive("share of on-time", onShare, "of the time"));
+        Require.positive("change allowed", percent, "%");
+        double seconds = Require.positive("exposure time", exposureSeconds, "s").doubleValue();
+        return 100 * Math.min(onShare, 1 - onShare) / (onShare * seconds * percent);
+    }
+
+    /**
      * How frames meet pulsing light.
      *
      * @param pulsesPerFrame the whole number of pulses nearest to those in one frame interval, 0 or above
