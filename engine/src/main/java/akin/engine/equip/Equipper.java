@@ -10,6 +10,7 @@ import akin.model.colour.Gamut;
 import akin.model.gear.Adapter;
 import akin.model.gear.Body;
 import akin.model.gear.Codec;
+import akin.model.gear.Input;
 import akin.model.gear.Lens;
 import akin.model.gear.Mode;
 import akin.model.gear.Output;
@@ -340,7 +341,25 @@ public final class Equipper {
         Codec codec = r.codec() == null
                 ? null
                 : one(r.codec(), path + "recorder.codec", "codec of " + recorder.called(), recorder.codecs());
-        return new Recording(recorder, output, codec, r.reads() == null ? recorder.reads() : r.reads());
+        return new Recording(
+                recorder,
+                output,
+                codec,
+                r.reads() == null ? recorder.reads() : r.reads(),
+                input(path, recorder, r.input()),
+                r.cable(),
+                r.overlays(),
+                r.startStop());
+    }
+
+    /** The input that is named; the only one where none is. */
+    private @Nullable Input input(String path, Recorder recorder, @Nullable String id) {
+        if (id != null) {
+            return one(id, path + "recorder.input", "input of " + recorder.called(), recorder.inputs());
+        }
+        return recorder.inputs().size() == 1
+                ? recorder.inputs().values().iterator().next()
+                : null;
     }
 
     private void offered(@Nullable String id, @Nullable List<String> offered, String path, Body body, Mode mode) {

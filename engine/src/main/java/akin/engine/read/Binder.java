@@ -30,7 +30,17 @@ public final class Binder {
     private static final String VALUE = "value";
     private static final String ID = "id";
     private static final Set<String> NAMED_BY_KEY = Set.of(
-            "bodies", "lenses", "recorders", "adapters", "mounts", "formats", "modes", "profiles", "codecs", "outputs");
+            "bodies",
+            "lenses",
+            "recorders",
+            "adapters",
+            "mounts",
+            "formats",
+            "modes",
+            "profiles",
+            "codecs",
+            "outputs",
+            "inputs");
 
     private final JsonMapper mapper;
 

@@ -13,6 +13,7 @@ import akin.model.quantity.NeutralDensity;
 import akin.model.quantity.PictureSize;
 import akin.model.quantity.Shutter;
 import akin.model.quantity.Tint;
+import akin.model.rig.Cable;
 import akin.model.rig.Dimming;
 import akin.model.rig.LightKind;
 import akin.model.rig.Match;
@@ -118,7 +119,11 @@ public record RigSheet(
             @JsonProperty(required = true) String use,
             @Nullable String output,
             @Nullable String codec,
-            @Nullable SignalRange reads) {}
+            @Nullable SignalRange reads,
+            @Nullable String input,
+            @Nullable Cable cable,
+            @Nullable Boolean overlays,
+            @Nullable Boolean startStop) {}
 
     /** An agreement that a finding stays as it is. */
     public record WaiverSheet(

@@ -2,6 +2,7 @@ package akin.engine.read;
 
 import akin.model.gear.Aid;
 import akin.model.gear.Codec;
+import akin.model.gear.Connector;
 import akin.model.gear.IsoMenu;
 import akin.model.gear.Lens;
 import akin.model.gear.Rates;
@@ -113,6 +114,7 @@ final class Scalars {
         lowerCase(module, CodeScale.class, CodeScale.values());
         lowerCase(module, Encoding.Kind.class, Encoding.Kind.values());
         words(module, Codec.Kind.class, Codec.Kind.values());
+        words(module, Connector.class, Connector.values());
         words(module, Lens.Iris.class, Lens.Iris.values());
         words(module, LightKind.class, LightKind.values());
         words(module, Match.ViewAxis.class, Match.ViewAxis.values());

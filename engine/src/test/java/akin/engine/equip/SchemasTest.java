@@ -13,6 +13,8 @@ import akin.model.gear.Adapter;
 import akin.model.gear.Aid;
 import akin.model.gear.Body;
 import akin.model.gear.Codec;
+import akin.model.gear.Connector;
+import akin.model.gear.Input;
 import akin.model.gear.Lens;
 import akin.model.gear.Mode;
 import akin.model.gear.Mount;
@@ -40,6 +42,7 @@ import akin.model.quantity.Shutter;
 import akin.model.quantity.Stops;
 import akin.model.quantity.Timespan;
 import akin.model.quantity.Tint;
+import akin.model.rig.Cable;
 import akin.model.rig.Dimming;
 import akin.model.rig.LightKind;
 import akin.model.rig.Match;
@@ -130,9 +133,11 @@ class SchemasTest {
         keys(rig.at("/$defs/unit"), RigSheet.UnitSheet.class, Set.of());
         keys(rig.at("/$defs/unit/properties/lens"), RigSheet.LensSheet.class, Set.of());
         keys(rig.at("/$defs/unit/properties/recorder"), RigSheet.RecorderSheet.class, Set.of());
+        keys(rig.at("/$defs/unit/properties/recorder/properties/cable"), Cable.class, Set.of());
         JsonNode gear = SCHEMAS.node("gear");
         keys(gear, GearSheet.class, Set.of());
         keys(gear.at("/$defs/gear-section"), GearSheet.class, Set.of());
+        keys(gear.at("/$defs/input"), Input.class, Set.of("id"));
         Map.of(
                         "body", Body.class,
                         "mode", Mode.class,
@@ -161,6 +166,8 @@ class SchemasTest {
         words(gear.at("/$defs/stabilisation/else/enum"), Stabilisation.values());
         words(gear.at("/$defs/signal-range/else/enum"), SignalRange.values());
         words(gear.at("/$defs/codec-kind/else/enum"), Codec.Kind.values());
+        words(gear.at("/$defs/codec-kinds/else/items/enum"), Codec.Kind.values());
+        words(gear.at("/$defs/connector/else/enum"), Connector.values());
         words(gear.at("/$defs/sampling/else/enum"), Sampling.values());
         words(gear.at("/$defs/iris/else/enum"), Lens.Iris.values());
         words(gear.at("/$defs/aids/else/items/enum"), Aid.values());

@@ -1,6 +1,7 @@
 package akin.model.gear;
 
 import akin.model.quantity.FrameRate;
+import akin.model.quantity.PictureSize;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -15,6 +16,11 @@ import org.jspecify.annotations.Nullable;
  * @param gamut id of the gamut that this output forces, likewise
  * @param range the range of codes it sends
  * @param rates rates it carries, where fewer than the mode's
+ * @param connector standard of its connector
+ * @param picture pixels it sends, where not the mode's
+ * @param overlays true when menus and frame lines can be switched into its picture; false when it is always clean
+ * @param trigger true when it tells the recorder to start and stop
+ * @param delay by how many frames its picture comes later than the sound and the timecode of the body
  */
 public record Output(
         String id,
@@ -25,4 +31,24 @@ public record Output(
         @Nullable String gamut,
         @Nullable SignalRange range,
         @Nullable List<FrameRate> rates,
-        @Nullable String source) {}
+        @Nullable Connector connector,
+        @Nullable PictureSize picture,
+        @Nullable Boolean overlays,
+        @Nullable Boolean trigger,
+        @Nullable Double delay,
+        @Nullable String source) {
+
+    /** An output of which nothing is known of the way to the recorder. */
+    public Output(
+            String id,
+            Codec.@Nullable Kind kind,
+            @Nullable Integer bits,
+            @Nullable String chroma,
+            @Nullable String encoding,
+            @Nullable String gamut,
+            @Nullable SignalRange range,
+            @Nullable List<FrameRate> rates,
+            @Nullable String source) {
+        this(id, kind, bits, chroma, encoding, gamut, range, rates, null, null, null, null, null, source);
+    }
+}

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param rates the rates it takes; null when not known
  * @param reads the range of codes it takes the signal to be in; null when it can be set to either
  * @param aids the exposure aids it shows, most exact first
+ * @param inputs its picture inputs, by id
  */
 public record Recorder(
         String id,
@@ -22,7 +23,21 @@ public record Recorder(
         @Nullable List<FrameRate> rates,
         @Nullable SignalRange reads,
         @Nullable List<Aid> aids,
+        Map<String, Input> inputs,
         @Nullable String source) {
+
+    /** A recorder of which nothing is known of its inputs. */
+    public Recorder(
+            String id,
+            @Nullable String name,
+            @Nullable String maker,
+            Map<String, Codec> codecs,
+            @Nullable List<FrameRate> rates,
+            @Nullable SignalRange reads,
+            @Nullable List<Aid> aids,
+            @Nullable String source) {
+        this(id, name, maker, codecs, rates, reads, aids, Map.of(), source);
+    }
 
     /** The dotted path of one of its facts. */
     public String path(String key) {

@@ -1,6 +1,7 @@
 package akin.model.rig;
 
 import akin.model.gear.Codec;
+import akin.model.gear.Input;
 import akin.model.gear.Output;
 import akin.model.gear.Recorder;
 import akin.model.gear.SignalRange;
@@ -13,12 +14,29 @@ import org.jspecify.annotations.Nullable;
  * @param output the body's output that feeds it; null when recorded inside or not said
  * @param codec what is written; null when not said
  * @param reads the range of codes the recorder is set to take; null when not said
+ * @param input the recorder's input; null when recorded inside, or when not said and there are several
+ * @param cable the cable between them; null when not said
+ * @param overlays true when menus or frame lines are switched on in the output; null when not said
+ * @param startStop true when the body is to start and stop the recorder; null when not said
  */
 public record Recording(
         @Nullable Recorder recorder,
         @Nullable Output output,
         @Nullable Codec codec,
-        @Nullable SignalRange reads) {
+        @Nullable SignalRange reads,
+        @Nullable Input input,
+        @Nullable Cable cable,
+        @Nullable Boolean overlays,
+        @Nullable Boolean startStop) {
+
+    /** A recording of which the way to the recorder is not planned. */
+    public Recording(
+            @Nullable Recorder recorder,
+            @Nullable Output output,
+            @Nullable Codec codec,
+            @Nullable SignalRange reads) {
+        this(recorder, output, codec, reads, null, null, null, null);
+    }
 
     /** True when an external recorder writes it. */
     public boolean external() {

@@ -30,6 +30,8 @@ public enum Tolerance {
     FLICKER_RIPPLE("flicker-ripple", "%"),
     /** Part of a screen in shot that may be shown once too often or too seldom in one exposure. */
     SCREEN_BAR("screen-bar", "%"),
+    /** Frames by which the picture on the way to a recorder may come later than sound and timecode. */
+    LINK_DELAY("link-delay", "frames"),
     /** Airy disk in photosites at which diffraction softens the picture. */
     DIFFRACTION("diffraction", "photosites"),
     /** Neutral density from which infra-red pollution shows without an infra-red cut. */
