@@ -28,20 +28,23 @@ public final class Catalogue {
     private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
     private static final String GEAR = "gear/";
     private static final String GAMUTS = "gamuts.yaml";
+    private static final String MOUNTS = "gear/mounts.yaml";
 
     private final Binder binder;
     private final SharedData data;
+    private final Kept kept;
     private final List<GearSheet> own;
 
-    private Catalogue(Binder binder, SharedData data, List<GearSheet> own) {
+    private Catalogue(Binder binder, SharedData data, Kept kept, List<GearSheet> own) {
         this.binder = binder;
         this.data = data;
+        this.kept = kept;
         this.own = List.copyOf(own);
     }
 
     /** The catalogue that comes with Akin. */
     public static Catalogue builtIn(Binder binder) {
-        return new Catalogue(binder, new SharedData(), List.of());
+        return new Catalogue(binder, new SharedData(), Kept.nothing(), List.of());
     }
 
     /** This catalogue, with gear that a rig file brings itself in front. */
@@ -49,7 +52,7 @@ public final class Catalogue {
         List<GearSheet> more = new java.util.ArrayList<>();
         more.add(gear);
         more.addAll(own);
-        return new Catalogue(binder, data, more);
+        return new Catalogue(binder, data, kept, more);
     }
 
     /** The body of this id. */
@@ -75,8 +78,7 @@ public final class Catalogue {
     /** Every mount, by id. */
     public Map<String, Mount> mounts() {
         Map<String, Mount> all = new java.util.HashMap<>();
-        data.text("gear/mounts.yaml")
-                .ifPresent(text -> all.putAll(sheet("gear/mounts.yaml", text).mounts()));
+        packaged(MOUNTS).ifPresent(sheet -> all.putAll(sheet.mounts()));
         for (int i = own.size() - 1; i >= 0; i--) {
             all.putAll(own.get(i).mounts());
         }
@@ -85,14 +87,19 @@ public final class Catalogue {
 
     /** The encoding of this id. */
     public Optional<Encoding> encoding(String id) {
-        return read("encodings", id).map(document -> Encodings.bind(binder, document, id));
+        return kept.encodings()
+                .computeIfAbsent(
+                        id, word -> read("encodings", word).map(document -> Encodings.bind(binder, document, word)));
     }
 
     /** Every gamut, by id. */
     public Map<String, Gamut> gamuts() {
-        return data.text(GAMUTS)
-                .map(text -> Gamuts.bind(binder, YamlReader.read(GAMUTS, text)))
-                .orElseThrow(() -> new IllegalStateException("the file of gamuts is not packaged"));
+        return kept.gamuts()
+                .computeIfAbsent(
+                        GAMUTS,
+                        name -> data.text(name)
+                                .map(text -> Gamuts.bind(binder, YamlReader.read(name, text)))
+                                .orElseThrow(() -> new IllegalStateException("the file of gamuts is not packaged")));
     }
 
     /** The tolerance profile of this name. */
@@ -127,8 +134,8 @@ public final class Catalogue {
             return Optional.empty();
         }
         String name = GEAR + kind + "/" + id + ".yaml";
-        return data.text(name).map(text -> {
-            T found = ofKind.apply(sheet(name, text)).get(id);
+        return packaged(name).map(sheet -> {
+            T found = ofKind.apply(sheet).get(id);
             if (found == null) {
                 throw new BadInput(name, "the file's name says " + id + ", but nothing in it is called that");
             }
@@ -136,8 +143,10 @@ public final class Catalogue {
         });
     }
 
-    GearSheet sheet(String name, String text) {
-        return GearSheet.read(YamlReader.read(name, text), binder);
+    private Optional<GearSheet> packaged(String name) {
+        return kept.sheets()
+                .computeIfAbsent(
+                        name, file -> data.text(file).map(text -> GearSheet.read(YamlReader.read(file, text), binder)));
     }
 
     private Optional<Document> read(String folder, String id) {
@@ -145,6 +154,6 @@ public final class Catalogue {
             return Optional.empty();
         }
         String name = folder + "/" + id + ".yaml";
-        return data.text(name).map(text -> YamlReader.read(name, text));
+        return kept.documents().computeIfAbsent(name, file -> data.text(file).map(text -> YamlReader.read(file, text)));
     }
 }
