@@ -267,7 +267,7 @@ class SchemasTest {
     private Consumer<String> reader(String file) {
         return schema(file).equals("rig")
                 ? text -> Equipper.equip(YamlReader.read(file, text), binder, catalogue, Terms.OF_THE_RIG)
-                : text -> catalogue.sheet(file, text);
+                : text -> GearSheet.read(YamlReader.read(file, text), binder);
     }
 
     private static String schema(String file) {
