@@ -26,8 +26,8 @@ public record CableRun(String unitName, Length length, Length carries) implement
         return Inputs.of(CableRun.class, unit)
                 .setting("recorder.cable.length", cable.length())
                 .input(unit.path("recorder.cable.carries"), WhereFound.SPEC_SHEET, cable.carries())
-                .derive(() -> new CableRun(
-                        unit.name(), requireNonNull(cable.length()), requireNonNull(cable.carries())));
+                .derive(() ->
+                        new CableRun(unit.name(), requireNonNull(cable.length()), requireNonNull(cable.carries())));
     }
 
     /** True when it is longer than it carries the signal. */

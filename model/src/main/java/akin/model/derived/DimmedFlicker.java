@@ -62,8 +62,7 @@ public record DimmedFlicker(DimmedLight light, ExposureTime exposure) {
     public List<Fix> fixes(Rig rig, Unit unit) {
         List<Fix> fixes = new ArrayList<>(ShutterPlan.forFlicker(rig, unit));
         Tolerances limits = rig.match().tolerances();
-        double least = LightPulses.pulseHzFor(
-                exposure.seconds(), light.onShare(), limits.of(Tolerance.FLICKER_RIPPLE));
+        double least = LightPulses.pulseHzFor(exposure.seconds(), light.onShare(), limits.of(Tolerance.FLICKER_RIPPLE));
         Frequency to = new Frequency(Math.ceil(least / STEP_HERTZ) * STEP_HERTZ);
         fixes.add(Fix.set("raise-frequency", light.path() + ".frequency", to).with("to", null, to));
         return List.copyOf(fixes);

@@ -33,7 +33,10 @@ public record DimmedLight(String unitName, String scene, String path, Frequency 
             if (scene.shotBy(unit.name())) {
                 for (int i = 0; i < scene.dimming().size(); i++) {
                     facts.addAll(derive(
-                            unit, scene, scene.path("dimming." + i), scene.dimming().get(i)));
+                            unit,
+                            scene,
+                            scene.path("dimming." + i),
+                            scene.dimming().get(i)));
                 }
             }
         }

@@ -129,8 +129,9 @@ public record Link(
     /** Another output in this mode that passes ({@code other-output}); or what people do, under the key given. */
     public List<Fix> fixes(Unit unit, String otherwise) {
         List<Fix> fixes = new ArrayList<>();
-        other(unit).ifPresent(other -> fixes.add(
-                Fix.set("other-output", unit.path("recorder.output"), other.id()).with("to", null, other.id())));
+        other(unit)
+                .ifPresent(other -> fixes.add(Fix.set("other-output", unit.path("recorder.output"), other.id())
+                        .with("to", null, other.id())));
         fixes.add(Fix.advise(otherwise));
         return List.copyOf(fixes);
     }

@@ -27,7 +27,8 @@ public record LinkDelay(String unitName, double frames, double milliseconds) imp
         }
         return inputs.derive(() -> {
             double frames = java.util.Objects.requireNonNull(delay);
-            return new LinkDelay(unit.name(), frames, frames * 1000 / unit.rate().perSecond());
+            return new LinkDelay(
+                    unit.name(), frames, frames * 1000 / unit.rate().perSecond());
         });
     }
 }

@@ -32,7 +32,10 @@ public record ScreenInShot(String unitName, String scene, String path, String ca
             if (scene.shotBy(unit.name())) {
                 for (int i = 0; i < scene.screens().size(); i++) {
                     facts.addAll(derive(
-                            unit, scene, scene.path("screens." + i), scene.screens().get(i)));
+                            unit,
+                            scene,
+                            scene.path("screens." + i),
+                            scene.screens().get(i)));
                 }
             }
         }

@@ -43,7 +43,6 @@ public record StartStop(String unitName, boolean planned, boolean able) implemen
         if (input != null && !refused) {
             inputs.input(recorder.path("inputs." + input.id() + ".trigger"), WhereFound.MANUAL, takes);
         }
-        return inputs.derive(
-                () -> new StartStop(unit.name(), Boolean.TRUE.equals(recording.startStop()), !refused));
+        return inputs.derive(() -> new StartStop(unit.name(), Boolean.TRUE.equals(recording.startStop()), !refused));
     }
 }

@@ -31,10 +31,7 @@ public record Recording(
 
     /** A recording of which the way to the recorder is not planned. */
     public Recording(
-            @Nullable Recorder recorder,
-            @Nullable Output output,
-            @Nullable Codec codec,
-            @Nullable SignalRange reads) {
+            @Nullable Recorder recorder, @Nullable Output output, @Nullable Codec codec, @Nullable SignalRange reads) {
         this(recorder, output, codec, reads, null, null, null, null);
     }
 

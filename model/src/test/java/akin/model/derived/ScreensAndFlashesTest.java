@@ -59,7 +59,9 @@ class ScreensAndFlashesTest {
         Unit hero = rig.units().get(0);
         ScreenBar bar = ScreenBar.worst(rig, hero, time(hero)).get(0);
         assertThat(bar.percentOff()).isCloseTo(25, within(1e-9));
-        assertThat(bar.fixes(rig, hero)).extracting("key").containsExactly("set-together", "set-shutter", "drive-screen");
+        assertThat(bar.fixes(rig, hero))
+                .extracting("key")
+                .containsExactly("set-together", "set-shutter", "drive-screen");
         assertThat(bar.fixes(rig, hero).get(0).edits()).extracting("to").containsExactly("144°", "144°");
     }
 
@@ -96,8 +98,7 @@ class ScreensAndFlashesTest {
         assertThat(ScreenInShot.derive(asked, hero)).extracting("path").containsExactly("scenes.0.screens.0.refresh");
         assertThat(DimmedLight.derive(asked, hero))
                 .singleElement()
-                .isInstanceOfSatisfying(
-                        Missing.class, m -> assertThat(m.path()).isEqualTo("scenes.0.dimming.0.duty"));
+                .isInstanceOfSatisfying(Missing.class, m -> assertThat(m.path()).isEqualTo("scenes.0.dimming.0.duty"));
         Rig plain = rig(List.of(), List.of(), null);
         assertThat(ScreenInShot.derive(plain, hero)).isEmpty();
         assertThat(DimmedLight.derive(plain, hero)).isEmpty();
@@ -117,9 +118,12 @@ class ScreensAndFlashesTest {
         assertThat(Flashing.exceeds(3.01)).isTrue();
         Rig rig = rig(List.of(), List.of(), hertz(4));
         assertThat(rig.units())
-                .extracting(unit -> ((FlashingLight) FlashingLight.derive(rig, unit).get(0)).speaks(rig))
+                .extracting(
+                        unit -> ((FlashingLight) FlashingLight.derive(rig, unit).get(0)).speaks(rig))
                 .containsExactly(true, false);
-        assertThat(Set.of(((FlashingLight) FlashingLight.derive(rig, rig.units().get(0)).get(0)).tooMany()))
+        assertThat(Set.of(((FlashingLight)
+                                FlashingLight.derive(rig, rig.units().get(0)).get(0))
+                        .tooMany()))
                 .containsExactly(true);
     }
 }
