@@ -9,6 +9,7 @@ import akin.model.colour.Gamut;
 import akin.model.gear.Adapter;
 import akin.model.gear.Body;
 import akin.model.gear.Lens;
+import akin.model.gear.Media;
 import akin.model.gear.Mount;
 import akin.model.gear.Recorder;
 import akin.model.tone.Encoding;
@@ -70,6 +71,11 @@ public final class Catalogue {
         return gear("recorders", id, GearSheet::recorders);
     }
 
+    /** The card or drive of this id. */
+    public Optional<Media> media(String id) {
+        return gear("media", id, GearSheet::media);
+    }
+
     /** The adapter of this id. */
     public Optional<Adapter> adapter(String id) {
         return gear("adapters", id, GearSheet::adapters);
@@ -116,6 +122,7 @@ public final class Catalogue {
                 case "bodies" -> ids.addAll(sheet.bodies().keySet());
                 case "lenses" -> ids.addAll(sheet.lenses().keySet());
                 case "recorders" -> ids.addAll(sheet.recorders().keySet());
+                case "media" -> ids.addAll(sheet.media().keySet());
                 case "adapters" -> ids.addAll(sheet.adapters().keySet());
                 default -> {}
             }

@@ -25,11 +25,14 @@ import akin.model.rig.Delivery;
 import akin.model.rig.FittedLens;
 import akin.model.rig.Kit;
 import akin.model.rig.Match;
+import akin.model.rig.MediaPlan;
 import akin.model.rig.Production;
 import akin.model.rig.Recording;
 import akin.model.rig.Rig;
 import akin.model.rig.Scene;
 import akin.model.rig.Setting;
+import akin.model.rig.SyncPlan;
+import akin.model.rig.Takes;
 import akin.model.rig.Unit;
 import akin.model.rig.Waiver;
 import akin.model.tone.Encoding;
@@ -42,12 +45,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Looks up every word of a rig sheet. A word that nothing answers to is bad input, at its place. */
 public final class Equipper {
 
     private static final String DEFAULT_TOLERANCE = "intercut";
+    private static final Pattern ZONE = Pattern.compile("UTC([+-][01][0-9]:[0-5][0-9])?");
 
     private final Document document;
     private final RigSheet sheet;
@@ -140,7 +145,11 @@ public final class Equipper {
                     () -> catalogue.ids("encodings"));
         }
         return new Production(
-                p.name(), p.rate(), p.mains(), d == null ? null : new Delivery(d.picture(), d.rate(), d.encoding()));
+                p.name(),
+                p.rate(),
+                p.mains(),
+                p.jamEvery(),
+                d == null ? null : new Delivery(d.picture(), d.rate(), d.encoding()));
     }
 
     private List<Scene> scenes(Collection<String> unitNames) {
@@ -168,6 +177,9 @@ public final class Equipper {
                     s.screens() == null ? List.of() : s.screens(),
                     s.dimming() == null ? List.of() : s.dimming(),
                     s.flashes(),
+                    s.takes() == null
+                            ? null
+                            : new Takes(s.takes().longest(), s.takes().total()),
                     shooting));
         }
         return scenes;
@@ -274,6 +286,9 @@ public final class Equipper {
                 u.tint(),
                 u.stabilisation(),
                 recording,
+                media(path + "media.", u.media()),
+                u.clipNames(),
+                sync(path, u),
                 java.util.Collections.unmodifiableSet(automatic),
                 Map.copyOf(u.intent()));
     }
@@ -317,6 +332,38 @@ public final class Equipper {
                 ? null
                 : found(l.adapter(), path + "adapter", "adapter", catalogue::adapter, () -> catalogue.ids("adapters"));
         return new FittedLens(lens, focal, stop, adapter);
+    }
+
+    private @Nullable MediaPlan media(String path, RigSheet.@Nullable MediaPlanSheet m) {
+        if (m == null) {
+            return null;
+        }
+        if (m.count() < 1) {
+            throw document.error(path + "count", "read " + m.count() + "; a unit that records has 1 or more");
+        }
+        return new MediaPlan(
+                found(m.use(), path + "use", "card or drive", catalogue::media, () -> catalogue.ids("media")),
+                m.count());
+    }
+
+    private SyncPlan sync(String path, RigSheet.UnitSheet u) {
+        RigSheet.TimecodeSheet t = u.timecode();
+        RigSheet.SoundSheet s = u.sound();
+        if (t != null && t.boxPpm() != null && t.boxPpm() < 0) {
+            throw document.error(path + "timecode.box-ppm", "read " + t.boxPpm() + "; it is 0 or above");
+        }
+        if (u.clock() != null && !ZONE.matcher(u.clock()).matches()) {
+            throw document.error(
+                    path + "clock",
+                    "read " + Say.quote(u.clock()) + "; a time zone is written as UTC, or as UTC+01:00");
+        }
+        return new SyncPlan(
+                t == null ? null : t.source(),
+                t == null ? null : t.counting(),
+                t == null ? null : t.boxPpm(),
+                s == null ? null : s.rate(),
+                s == null ? null : s.scratch(),
+                u.clock());
     }
 
     private Recording recording(String path, Body body, Mode mode, RigSheet.UnitSheet u) {

@@ -33,6 +33,7 @@ public final class Binder {
             "bodies",
             "lenses",
             "recorders",
+            "media",
             "adapters",
             "mounts",
             "formats",

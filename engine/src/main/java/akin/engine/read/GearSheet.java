@@ -3,6 +3,7 @@ package akin.engine.read;
 import akin.model.gear.Adapter;
 import akin.model.gear.Body;
 import akin.model.gear.Lens;
+import akin.model.gear.Media;
 import akin.model.gear.Mount;
 import akin.model.gear.Recorder;
 import akin.model.gear.SensorFormat;
@@ -21,6 +22,7 @@ public record GearSheet(
         Map<String, Body> bodies,
         Map<String, Lens> lenses,
         Map<String, Recorder> recorders,
+        Map<String, Media> media,
         Map<String, Adapter> adapters,
         Map<String, Mount> mounts,
         Map<String, SensorFormat> formats) {

@@ -2,6 +2,7 @@ package akin.engine.read;
 
 import akin.model.gear.SignalRange;
 import akin.model.gear.Stabilisation;
+import akin.model.gear.TimecodeSource;
 import akin.model.quantity.AngularSpeed;
 import akin.model.quantity.Aperture;
 import akin.model.quantity.ColourTemperature;
@@ -12,12 +13,14 @@ import akin.model.quantity.Length;
 import akin.model.quantity.NeutralDensity;
 import akin.model.quantity.PictureSize;
 import akin.model.quantity.Shutter;
+import akin.model.quantity.Timespan;
 import akin.model.quantity.Tint;
 import akin.model.rig.Cable;
 import akin.model.rig.Dimming;
 import akin.model.rig.LightKind;
 import akin.model.rig.Match;
 import akin.model.rig.Screen;
+import akin.model.rig.SyncPlan;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.LocalDate;
 import java.util.List;
@@ -56,6 +59,7 @@ public record RigSheet(
             @JsonProperty(required = true) String name,
             @JsonProperty(required = true) FrameRate rate,
             @Nullable Frequency mains,
+            @Nullable Timespan jamEvery,
             @Nullable DeliverySheet delivery) {}
 
     /** What the production is delivered as. */
@@ -81,7 +85,12 @@ public record RigSheet(
             @Nullable List<Screen> screens,
             @Nullable List<Dimming> dimming,
             @Nullable Frequency flashes,
+            @Nullable TakesSheet takes,
             @Nullable List<String> units) {}
+
+    /** How much of a scene each unit is planned to record. */
+    public record TakesSheet(
+            @Nullable Timespan longest, @Nullable Timespan total) {}
 
     /** What is on the van. */
     public record KitSheet(
@@ -105,7 +114,27 @@ public record RigSheet(
             @Nullable Stabilisation stabilisation,
             @Nullable RecorderSheet recorder,
             @Nullable String codec,
+            @Nullable MediaPlanSheet media,
+            @Nullable String clipNames,
+            @Nullable TimecodeSheet timecode,
+            @Nullable SoundSheet sound,
+            @Nullable String clock,
             Map<String, String> intent) {}
+
+    /** What a unit writes to. */
+    public record MediaPlanSheet(
+            @JsonProperty(required = true) String use,
+            @JsonProperty(required = true) Integer count) {}
+
+    /** The timecode of a unit. */
+    public record TimecodeSheet(
+            @Nullable TimecodeSource source,
+            SyncPlan.@Nullable Counting counting,
+            @Nullable Double boxPpm) {}
+
+    /** The sound that a unit records. */
+    public record SoundSheet(
+            @Nullable Frequency rate, @Nullable Boolean scratch) {}
 
     /** A lens on a unit. */
     public record LensSheet(

@@ -12,10 +12,14 @@ import akin.model.finding.Severity;
 import akin.model.gear.Adapter;
 import akin.model.gear.Aid;
 import akin.model.gear.Body;
+import akin.model.gear.Clips;
+import akin.model.gear.Clock;
 import akin.model.gear.Codec;
 import akin.model.gear.Connector;
+import akin.model.gear.DataFlow;
 import akin.model.gear.Input;
 import akin.model.gear.Lens;
+import akin.model.gear.Media;
 import akin.model.gear.Mode;
 import akin.model.gear.Mount;
 import akin.model.gear.Output;
@@ -25,11 +29,14 @@ import akin.model.gear.Sampling;
 import akin.model.gear.SensorFormat;
 import akin.model.gear.SignalRange;
 import akin.model.gear.Stabilisation;
+import akin.model.gear.TimecodeSource;
 import akin.model.quantity.AngularSpeed;
 import akin.model.quantity.Aperture;
 import akin.model.quantity.Area;
 import akin.model.quantity.ColourTemperature;
 import akin.model.quantity.CropFactor;
+import akin.model.quantity.DataRate;
+import akin.model.quantity.DataSize;
 import akin.model.quantity.FrameRate;
 import akin.model.quantity.Frequency;
 import akin.model.quantity.Iso;
@@ -47,6 +54,7 @@ import akin.model.rig.Dimming;
 import akin.model.rig.LightKind;
 import akin.model.rig.Match;
 import akin.model.rig.Screen;
+import akin.model.rig.SyncPlan;
 import akin.model.rig.Tolerance;
 import akin.model.tone.CodeScale;
 import akin.model.tone.Encoding;
@@ -88,6 +96,8 @@ class SchemasTest {
     @Test
     void notationsAreThoseOfTheReader() {
         Map<String, String> patterns = Map.ofEntries(
+                Map.entry("data-rate", DataRate.PATTERN),
+                Map.entry("data-size", DataSize.PATTERN),
                 Map.entry("frame-rate", FrameRate.PATTERN),
                 Map.entry("shutter", Shutter.PATTERN),
                 Map.entry("aperture", Aperture.PATTERN),
@@ -130,6 +140,10 @@ class SchemasTest {
         keys(rig.at("/properties/scenes/items/properties/dimming/items"), Dimming.class, Set.of());
         keys(rig.at("/properties/waivers/items"), RigSheet.WaiverSheet.class, Set.of());
         keys(rig.at("/properties/kit"), RigSheet.KitSheet.class, Set.of());
+        keys(rig.at("/properties/scenes/items/properties/takes"), RigSheet.TakesSheet.class, Set.of());
+        keys(rig.at("/$defs/unit/properties/media"), RigSheet.MediaPlanSheet.class, Set.of());
+        keys(rig.at("/$defs/unit/properties/timecode"), RigSheet.TimecodeSheet.class, Set.of());
+        keys(rig.at("/$defs/unit/properties/sound"), RigSheet.SoundSheet.class, Set.of());
         keys(rig.at("/$defs/unit"), RigSheet.UnitSheet.class, Set.of());
         keys(rig.at("/$defs/unit/properties/lens"), RigSheet.LensSheet.class, Set.of());
         keys(rig.at("/$defs/unit/properties/recorder"), RigSheet.RecorderSheet.class, Set.of());
@@ -138,6 +152,8 @@ class SchemasTest {
         keys(gear, GearSheet.class, Set.of());
         keys(gear.at("/$defs/gear-section"), GearSheet.class, Set.of());
         keys(gear.at("/$defs/input"), Input.class, Set.of("id"));
+        Map.of("clips", Clips.class, "clock", Clock.class, "data", DataFlow.class, "media", Media.class)
+                .forEach((name, type) -> keys(gear.at("/$defs/" + name), type, Set.of("id")));
         Map.of(
                         "body", Body.class,
                         "mode", Mode.class,
@@ -168,6 +184,10 @@ class SchemasTest {
         words(gear.at("/$defs/codec-kind/else/enum"), Codec.Kind.values());
         words(gear.at("/$defs/codec-kinds/else/items/enum"), Codec.Kind.values());
         words(gear.at("/$defs/connector/else/enum"), Connector.values());
+        words(gear.at("/$defs/speed-class/else/enum"), Media.SpeedClass.values());
+        words(gear.at("/$defs/timecode-sources/else/items/enum"), TimecodeSource.values());
+        words(rig.at("/$defs/unit/properties/timecode/properties/source/enum"), TimecodeSource.values());
+        words(rig.at("/$defs/unit/properties/timecode/properties/counting/enum"), SyncPlan.Counting.values());
         words(gear.at("/$defs/sampling/else/enum"), Sampling.values());
         words(gear.at("/$defs/iris/else/enum"), Lens.Iris.values());
         words(gear.at("/$defs/aids/else/items/enum"), Aid.values());

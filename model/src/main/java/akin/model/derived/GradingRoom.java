@@ -18,7 +18,7 @@ import java.util.List;
 public record GradingRoom(String unitName, Codec.Kind kind, int bits) implements Derived {
 
     /** Fewest bits of a log recording in which half a stop moves without banding. Common practice, no source. */
-    private static final int ROOMY_BITS = 10;
+    public static final int ROOMY_BITS = 10;
 
     /** The grading room, or what is missing for it. */
     public static List<Object> derive(Unit unit) {
@@ -33,7 +33,7 @@ public record GradingRoom(String unitName, Codec.Kind kind, int bits) implements
                 unit.name(), requireNonNull(requireNonNull(codec).kind()), requireNonNull(codec.bits())));
     }
 
-    private static String path(Unit unit, Codec codec, String fact) {
+    static String path(Unit unit, Codec codec, String fact) {
         var recorder = unit.recording().recorder();
         String key = "codecs." + codec.id() + "." + fact;
         return recorder == null ? unit.body().path(key) : recorder.path(key);

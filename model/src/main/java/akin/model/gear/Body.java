@@ -26,6 +26,8 @@ import org.jspecify.annotations.Nullable;
  * @param profiles the recording profiles, by id
  * @param codecs what it can record inside, by id
  * @param outputs its picture connectors, by id
+ * @param clips how it writes clips
+ * @param clock what it counts timecode by
  * @param source where these facts come from
  */
 public record Body(
@@ -48,6 +50,8 @@ public record Body(
         Map<String, Profile> profiles,
         Map<String, Codec> codecs,
         Map<String, Output> outputs,
+        @Nullable Clips clips,
+        @Nullable Clock clock,
         @Nullable String source) {
 
     /** The dotted path of one of its facts, such as {@code gear.bodies.x.modes.y.readout}. */

@@ -9,12 +9,14 @@ import org.jspecify.annotations.Nullable;
  * @param kind raw photosite values or an encoded picture
  * @param bits bits a sample
  * @param chroma chroma sampling, such as {@code 4:2:2}
+ * @param data how much it writes
  */
 public record Codec(
         String id,
         @Nullable Kind kind,
         @Nullable Integer bits,
         @Nullable String chroma,
+        @Nullable DataFlow data,
         @Nullable String source) {
 
     /** Whether the picture is developed before it is written. */

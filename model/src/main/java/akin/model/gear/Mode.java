@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param outputs ids of the outputs that carry it; null when all of the body's
  * @param isoFloors lowest usable ISO per profile in this mode, where it differs from the profile's own
  * @param isoBases native ISOs in this mode, where they differ from the profile's own
+ * @param heatLimit how long it records before heat ends it, at 25 degrees Celsius in the shade
  * @param crop what choosing this mode changes beside the view, where the maker or a test says so
  */
 public record Mode(
@@ -43,6 +44,7 @@ public record Mode(
         @Nullable List<String> outputs,
         Map<String, Iso> isoFloors,
         @Nullable List<Iso> isoBases,
+        @Nullable TimeLimit heatLimit,
         @Nullable String crop,
         @Nullable String source) {
 

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param codecs what it writes, by id
  * @param rates the rates it takes; null when not known
  * @param reads the range of codes it takes the signal to be in; null when it can be set to either
+ * @param clips how it writes clips
  * @param aids the exposure aids it shows, most exact first
  * @param inputs its picture inputs, by id
  */
@@ -22,11 +23,12 @@ public record Recorder(
         Map<String, Codec> codecs,
         @Nullable List<FrameRate> rates,
         @Nullable SignalRange reads,
+        @Nullable Clips clips,
         @Nullable List<Aid> aids,
         Map<String, Input> inputs,
         @Nullable String source) {
 
-    /** A recorder of which nothing is known of its inputs. */
+    /** A recorder of which nothing is known of its inputs and clips. */
     public Recorder(
             String id,
             @Nullable String name,
@@ -36,7 +38,7 @@ public record Recorder(
             @Nullable SignalRange reads,
             @Nullable List<Aid> aids,
             @Nullable String source) {
-        this(id, name, maker, codecs, rates, reads, aids, Map.of(), source);
+        this(id, name, maker, codecs, rates, reads, null, aids, Map.of(), source);
     }
 
     /** The dotted path of one of its facts. */

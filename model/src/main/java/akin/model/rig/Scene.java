@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param screens displays in the picture; empty when none is planned
  * @param dimming light dimmed by switching it on and off; empty when none is planned
  * @param flashes flashes of light a second that are planned, in the picture or on set; null when none are
+ * @param takes how much of it is planned to be recorded
  * @param units names of the units that shoot it; empty: all
  */
 public record Scene(
@@ -33,6 +34,7 @@ public record Scene(
         List<Screen> screens,
         List<Dimming> dimming,
         @Nullable Frequency flashes,
+        @Nullable Takes takes,
         List<String> units) {
 
     /** Copies the lists. */
@@ -41,7 +43,7 @@ public record Scene(
         dimming = List.copyOf(dimming);
     }
 
-    /** A scene without screens, dimming and flashes. */
+    /** A scene without screens, dimming, flashes and planned takes. */
     public Scene(
             int index,
             String name,
@@ -51,7 +53,7 @@ public record Scene(
             @Nullable AngularSpeed pan,
             @Nullable Frequency mains,
             List<String> units) {
-        this(index, name, subjectDistance, distances, lights, pan, mains, List.of(), List.of(), null, units);
+        this(index, name, subjectDistance, distances, lights, pan, mains, List.of(), List.of(), null, null, units);
     }
 
     /** The dotted path of one of its keys. */

@@ -45,7 +45,13 @@ public enum Tolerance {
     /** Part of the delivery width by which pixels may fall short. */
     DETAIL("detail", "%"),
     /** Time that an object takes to cross the picture in a pan at 24 frames a second, below which the pan judders. */
-    PAN_CROSSING("pan-crossing", "s");
+    PAN_CROSSING("pan-crossing", "s"),
+    /** Write speed that media must have to spare over the data rate. */
+    MEDIA_SPEED("media-speed", "%"),
+    /** Capacity that media must have to spare over what is planned. */
+    MEDIA_CAPACITY("media-capacity", "%"),
+    /** Timecodes apart by the time that clocks are set to each other again. */
+    TIMECODE_DRIFT("timecode-drift", "frames");
 
     private final String key;
     private final String unit;

@@ -38,6 +38,9 @@ import org.jspecify.annotations.Nullable;
  * @param tint tint on the body's own scale
  * @param stabilisation the stabilisation switched on; null when not said
  * @param recording where the picture is written
+ * @param media what it writes to; null when not said
+ * @param clipNames what the names of its clips begin with; null when not said
+ * @param sync how it is kept in step with the others
  * @param automatic settings that the body is left to choose
  * @param intents reasons given for settings that would otherwise be faults, by key under the unit
  */
@@ -59,6 +62,9 @@ public record Unit(
         @Nullable Tint tint,
         @Nullable Stabilisation stabilisation,
         Recording recording,
+        @Nullable MediaPlan media,
+        @Nullable String clipNames,
+        SyncPlan sync,
         Set<Setting> automatic,
         Map<String, String> intents) {
 

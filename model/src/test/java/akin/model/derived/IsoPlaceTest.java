@@ -62,7 +62,7 @@ class IsoPlaceTest {
     void underTheFloorIsBakedInUnlessRaw() {
         LightRig.Draft draft = LightRig.draft("B");
         assertThat(IsoFix.underFloor(draft.make())).isEqualTo(Severity.BAKED_IN);
-        draft.recording = new Recording(null, null, new Codec("raw", Codec.Kind.RAW, 12, null, null), null);
+        draft.recording = new Recording(null, null, new Codec("raw", Codec.Kind.RAW, 12, null, null, null), null);
         assertThat(IsoFix.underFloor(draft.make())).isEqualTo(Severity.ADVICE);
     }
 

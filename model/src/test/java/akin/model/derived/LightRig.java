@@ -51,7 +51,7 @@ final class LightRig {
         String stop = "T2.8";
         String focal = "24 mm";
         Recording recording =
-                new Recording(null, null, new Codec("inside", Codec.Kind.ENCODED, 10, "4:2:2", null), null);
+                new Recording(null, null, new Codec("inside", Codec.Kind.ENCODED, 10, "4:2:2", null, null), null);
 
         Draft(String name) {
             Encoding encoding = SharedData.encoding("sony-s-log3");
@@ -152,7 +152,7 @@ final class LightRig {
 
     static Rig rig(List<NeutralDensity> kit, Unit... units) {
         return new Rig(
-                new Production("Test", RATE, null, null),
+                new Production("Test", RATE, null, null, null),
                 new Match("A", tolerances(), Match.ViewAxis.HORIZONTAL),
                 List.of(),
                 new Kit(kit, null, null),

@@ -19,6 +19,7 @@ import akin.model.rig.Recording;
 import akin.model.rig.Rig;
 import akin.model.rig.Scene;
 import akin.model.rig.Setting;
+import akin.model.rig.SyncPlan;
 import akin.model.rig.Tolerance;
 import akin.model.rig.Tolerances;
 import akin.model.rig.Unit;
@@ -111,7 +112,7 @@ final class PlannedRig {
             Map<String, String> intents) {
         String name = String.valueOf((char) ('A' + units.size()));
         Mode mode = new Mode(
-                "open", null, null, null, null, rates, null, null, null, null, null, Map.of(), null, null, null);
+                "open", null, null, null, null, rates, null, null, null, null, null, Map.of(), null, null, null, null);
         Body body = new Body(
                 "body-" + name,
                 null,
@@ -132,6 +133,8 @@ final class PlannedRig {
                 Map.of(),
                 Map.of(),
                 Map.of(),
+                null,
+                null,
                 null);
         units.add(new Unit(
                 name,
@@ -151,6 +154,9 @@ final class PlannedRig {
                 null,
                 null,
                 new Recording(null, null, null, null),
+                null,
+                null,
+                SyncPlan.UNSAID,
                 Set.of(),
                 intents));
         return this;
@@ -176,6 +182,9 @@ final class PlannedRig {
                 tint,
                 unit.stabilisation(),
                 new Recording(null, null, codec, null),
+                unit.media(),
+                unit.clipNames(),
+                unit.sync(),
                 automatic,
                 unit.intents());
     }
@@ -193,7 +202,7 @@ final class PlannedRig {
         limits.put(Tolerance.WHITE, 5.0);
         limits.put(Tolerance.WHITE_FAR, 35.0);
         return new Rig(
-                new Production("test", rate, null, null),
+                new Production("test", rate, null, null, null),
                 new Match("A", new Tolerances("intercut", limits), Match.ViewAxis.HORIZONTAL),
                 scenes,
                 new Kit(null, null, null),

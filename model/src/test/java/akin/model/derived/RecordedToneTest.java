@@ -28,7 +28,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class RecordedToneTest {
 
-    private static final Codec VIDEO = new Codec("video", Codec.Kind.ENCODED, 10, "4:2:2", null);
+    private static final Codec VIDEO = new Codec("video", Codec.Kind.ENCODED, 10, "4:2:2", null, null);
 
     /** Published curves as computed by colour-science 0.4.6: code and per cent of the legal range at 18 %. */
     @ParameterizedTest
@@ -116,7 +116,7 @@ class RecordedToneTest {
         LightRig.Draft a = LightRig.draft("A");
         LightRig.Draft b = LightRig.draft("B");
         b.unit.put("encoding", SharedData.encoding("bt709"));
-        a.recording = new Recording(null, null, new Codec("raw", Codec.Kind.RAW, 12, null, null), null);
+        a.recording = new Recording(null, null, new Codec("raw", Codec.Kind.RAW, 12, null, null, null), null);
         assertThat(encoding(b).differs(encoding(a))).isTrue();
         b.recording = a.recording;
         assertThat(encoding(b).differs(encoding(a))).isFalse();

@@ -41,6 +41,7 @@ class ScreensAndFlashesTest {
                 screens,
                 dimming,
                 flashes,
+                null,
                 List.of());
         return PlannedRig.at("24")
                 .scene(scene)

@@ -92,7 +92,7 @@ class WhitePlanTest {
                 .rig()
                 .units()
                 .get(1);
-        Codec raw = new Codec("raw", Codec.Kind.RAW, 12, null, null);
+        Codec raw = new Codec("raw", Codec.Kind.RAW, 12, null, null, null);
         Unit automatic = PlannedRig.with(planned, raw, null, Set.of(Setting.WHITE));
         assertThat(WhiteSetting.derive(automatic)).containsExactly(new WhiteSetting("B", true, true));
         assertThat(WhiteBalance.derive(automatic)).extracting("path").containsExactly("units.B.white");

@@ -1,0 +1,36 @@
+package akin.model.derived;
+
+import static java.util.Objects.requireNonNull;
+
+import akin.model.finding.WhereFound;
+import akin.model.gear.Clips;
+import akin.model.gear.FileLimit;
+import akin.model.rig.Rig;
+import akin.model.rig.Unit;
+import java.util.List;
+
+/**
+ * Into how many files the longest take of a unit is split. Only where media and takes are planned.
+ *
+ * @param unitName name of the unit
+ * @param files number of files, 1 or more
+ * @param takes what is planned
+ */
+public record FileParts(String unitName, long files, PlannedTakes takes) implements Derived {
+
+    /** The number of files, or what is missing for it. */
+    public static List<Object> derive(Rig rig, Unit unit) {
+        PlannedTakes takes = PlannedTakes.of(rig, unit);
+        if (takes.longestMinutes() == 0 || unit.media() == null) {
+            return List.of();
+        }
+        Clips clips = TakeEnd.clips(unit);
+        FileLimit limit = clips == null ? null : clips.files();
+        return WrittenData.flow(Inputs.of(FileParts.class, unit), unit)
+                .input(TakeEnd.clipsPath(unit, "files"), WhereFound.MANUAL, limit)
+                .derive(() -> new FileParts(
+                        unit.name(),
+                        requireNonNull(limit).files(takes.longestMinutes() * 60 * WrittenData.bits(unit) / 8),
+                        takes));
+    }
+}

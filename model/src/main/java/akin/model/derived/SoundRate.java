@@ -1,0 +1,29 @@
+package akin.model.derived;
+
+import static java.util.Objects.requireNonNull;
+
+import akin.model.finding.WhereFound;
+import akin.model.quantity.Frequency;
+import akin.model.rig.Rig;
+import akin.model.rig.Unit;
+import java.util.List;
+
+/**
+ * The sampling rate of a unit's sound. Only once it is planned for any unit.
+ *
+ * @param unitName name of the unit
+ * @param rate the sampling rate
+ */
+public record SoundRate(String unitName, Frequency rate) implements Derived {
+
+    /** The fact, or what is missing for it. */
+    public static List<Object> derive(Rig rig, Unit unit) {
+        if (rig.units().stream().allMatch(one -> one.sync().soundRate() == null)) {
+            return List.of();
+        }
+        Frequency known = unit.sync().soundRate();
+        return Inputs.of(SoundRate.class, unit)
+                .input(unit.path("sound.rate"), WhereFound.PLAN, known)
+                .derive(() -> new SoundRate(unit.name(), requireNonNull(known)));
+    }
+}

@@ -1,0 +1,59 @@
+package akin.model.derived;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import akin.model.gear.Codec;
+import akin.model.rig.Unit;
+import org.junit.jupiter.api.Test;
+
+class SyncFactsTest {
+
+    /** Arithmetic: 1 ppm in 24 hours at 24 frames a second is 2.0736 frames. */
+    @Test
+    void clocksDriftByTheSumOfBoth() {
+        ClockDrift a = new ClockDrift("A", 0.4, 24, 24);
+        ClockDrift b = new ClockDrift("B", 0.6, 24, 24);
+        assertThat(b.framesFrom(a)).isCloseTo(2.0736, within(1e-9));
+        assertThat(b.framesFrom(a)).isEqualTo(a.framesFrom(b));
+        assertThat(b.hoursUntil(2.0736, a)).isCloseTo(24, within(1e-9));
+        assertThat(b.fixes(0.5, a).get(0).edits().get(0).to()).isEqualTo("347 min");
+    }
+
+    @Test
+    void clocksOfWhichNothingIsPlannedAreNotLookedAt() {
+        var rig = PlannedRig.at("25").shutter("180°", null).shutter("180°", null).rig();
+        for (Unit unit : rig.units()) {
+            assertThat(TimecodeFeed.derive(rig, unit)).isEmpty();
+            assertThat(ClockDrift.derive(rig.production(), unit)).isEmpty();
+            assertThat(SoundRate.derive(rig, unit)).isEmpty();
+            assertThat(WrittenData.derive(unit)).isEmpty();
+            assertThat(MediaRoom.derive(rig, unit)).isEmpty();
+            assertThat(ClipNames.derive(rig, unit)).isEmpty();
+        }
+    }
+
+    /** Arithmetic: 512 GB at 400 Mbit/s are 10240 s. */
+    @Test
+    void cardsHoldMinutes() {
+        PlannedTakes takes = new PlannedTakes(148, "stage", "scenes.0.takes.longest", 297);
+        MediaRoom room = new MediaRoom("B", 10240 / 60.0, 2, takes);
+        assertThat(room.takeTooLong(15)).isFalse();
+        assertThat(room.takeTooLong(16)).isTrue();
+        assertThat(room.needed(15)).isEqualTo(3);
+        assertThat(room.needed(14)).isEqualTo(2);
+    }
+
+    @Test
+    void chromaIsASharePerSampleOfBrightness() {
+        assertThat(ChromaDetail.share(codec("4:4:4"))).isEqualTo(1);
+        assertThat(ChromaDetail.share(codec("4:2:2"))).isEqualTo(0.5);
+        assertThat(ChromaDetail.share(codec("4:2:0"))).isEqualTo(0.25);
+        assertThat(ChromaDetail.share(codec("4:1:1"))).isEqualTo(0.25);
+        assertThat(ChromaDetail.share(codec("fine"))).isNull();
+    }
+
+    private static Codec codec(String chroma) {
+        return new Codec("a", Codec.Kind.ENCODED, 10, chroma, null, null);
+    }
+}
