@@ -2,6 +2,7 @@ package akin.engine.equip;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import akin.engine.read.Binder;
 import akin.engine.read.Document;
@@ -138,23 +139,18 @@ class ShippedGearTest {
                 PictureSize picture = known(mode.picture());
                 Area area = known(mode.area());
                 assertThat(area.widthMm() / area.heightMm()).as(what).isCloseTo(picture.aspect(), within(0.012));
-                double spacing = area.widthMm() * 1000 / picture.width();
+                // a body has one sensor, so its photosites are as far apart in every mode
+                double spacing = known(mode.photositePitch());
+                if (pitch > 0) {
+                    assertThat(spacing).as("µm between photosites of %s", what).isCloseTo(pitch, withinPercentage(0.5));
+                }
+                pitch = spacing;
                 // common practice, no source: photosites of cameras lie between 1 and 9 µm
-                if (mode.sampling() == Sampling.ONE_TO_ONE) {
-                    assertThat(spacing).as(what).isBetween(1.0, 9.0);
-                    assertThat(pitch == 0 || Math.abs(spacing / pitch - 1) < 0.005)
-                            .as(what)
-                            .isTrue();
-                    pitch = spacing;
-                }
-            }
-            for (Mode mode : body.modes().values()) {
-                double spacing = known(mode.area()).widthMm()
-                        * 1000
-                        / known(mode.picture()).width();
-                if (pitch > 0 && mode.sampling() == Sampling.OVERSAMPLED) {
-                    assertThat(spacing).as(id + " " + mode.id()).isGreaterThan(pitch);
-                }
+                assertThat(pitch).as(what).isBetween(1.0, 9.0);
+                PictureSize photosites = mode.photosites() == null ? picture : mode.photosites();
+                assertThat(photosites.aspect()).as(what).isCloseTo(picture.aspect(), within(0.012));
+                boolean more = photosites.width() > picture.width();
+                assertThat(more).as(what).isEqualTo(mode.sampling() != Sampling.ONE_TO_ONE);
             }
         });
     }
@@ -229,6 +225,9 @@ class ShippedGearTest {
             assertThat((body.stabilisation() == Stabilisation.SENSOR) == (known(body.steadyTravel()) > 0))
                     .as("%s travels when its sensor steadies", id)
                     .isTrue();
+            assertThat(body.steadyCrop() != null)
+                    .as("%s cuts into its picture when that steadies it", id)
+                    .isEqualTo(body.stabilisation() == Stabilisation.ELECTRONIC);
             body.codecs()
                     .values()
                     .forEach(codec -> assertThat(codec.bits()).as(id).isIn(8, 10, 12, 16));
