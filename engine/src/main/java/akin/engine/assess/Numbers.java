@@ -7,6 +7,9 @@ import java.math.RoundingMode;
 /** How numbers are written in sentences: as exact as one would say them on set, in the same way everywhere. */
 public final class Numbers {
 
+    /** What is left when doubles that should be equal are taken from each other; no number of the trade is so small. */
+    private static final double NOISE = 1e-9;
+
     private Numbers() {}
 
     /** The number with its unit, rounded to what matters in that unit. */
@@ -22,7 +25,7 @@ public final class Numbers {
             case "°", "mm", "s" -> exact.setScale(1, RoundingMode.HALF_EVEN);
             default -> exact.round(new MathContext(4, RoundingMode.HALF_EVEN));
         };
-        if (rounded.signum() == 0 && value != 0) {
+        if (rounded.signum() == 0 && Math.abs(value) > NOISE) {
             rounded = exact.round(new MathContext(1, RoundingMode.HALF_EVEN));
         }
         String digits = plain(rounded);
@@ -35,7 +38,8 @@ public final class Numbers {
 
     /** The number for machines: six significant digits, never in exponents. */
     public static BigDecimal exact(double value) {
-        BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(6, RoundingMode.HALF_EVEN));
+        BigDecimal rounded = BigDecimal.valueOf(Math.abs(value) > NOISE ? value : 0)
+                .round(new MathContext(6, RoundingMode.HALF_EVEN));
         return new BigDecimal(plain(rounded));
     }
 

@@ -14,7 +14,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The shipped JSON Schemas as an editor uses them: on plain YAML 1.2, without knowing anything of Akin. */
-final class Schemas {
+public final class Schemas {
 
     private static final Path FOLDER = ShippedGear.SHARED.resolve("schema");
     private static final String BASE = "https://akin.example/schema/";
@@ -27,27 +27,27 @@ final class Schemas {
                     iri.startsWith(BASE) ? ShippedGear.text(FOLDER.resolve(iri.substring(BASE.length()))) : null));
 
     /** The schema of a kind of file, such as {@code rig}, as it is written. */
-    JsonNode node(String name) {
+    public JsonNode node(String name) {
         return mapper.readTree(ShippedGear.text(FOLDER.resolve(name + ".schema.json")));
     }
 
     /** What the schema of the name has to say against a YAML text. */
-    List<Error> complaints(String name, String yaml) {
+    public List<Error> complaints(String name, String yaml) {
         return complaints(name, plain(yaml));
     }
 
     /** What the schema of the name has to say against a value. */
-    List<Error> complaints(String name, JsonNode value) {
+    public List<Error> complaints(String name, JsonNode value) {
         return schema(BASE + name + ".schema.json").validate(value);
     }
 
     /** What the standard has to say against the schema of the name. */
-    List<Error> complaintsOfTheStandard(String name) {
+    public List<Error> complaintsOfTheStandard(String name) {
         return schema(META).validate(node(name));
     }
 
     /** A JSON text as a tree. */
-    JsonNode json(String text) {
+    public JsonNode json(String text) {
         return mapper.readTree(text);
     }
 

@@ -10,6 +10,7 @@ import akin.engine.assess.Verdict;
 import akin.engine.book.CompiledBook;
 import akin.engine.edit.Edits;
 import akin.engine.equip.Catalogue;
+import akin.engine.equip.Schemas;
 import akin.engine.equip.Terms;
 import akin.engine.read.Binder;
 import akin.engine.read.Document;
@@ -32,6 +33,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
 
 /**
  * Each sample production gives the assessment that stands beside it. After a change that is meant, write them anew with
@@ -47,6 +49,7 @@ class SamplesTest {
     private static final boolean WRITE = "write".equals(System.getProperty("akin.golden"));
     private static final int MOST_ROUNDS = 40;
 
+    private static final Schemas SCHEMAS = new Schemas();
     private static final Binder BINDER = new Binder();
     private static final Checker CHECKER =
             new Checker(RuleBase.builtIn(), CompiledBook.load(), BINDER, Catalogue.builtIn(BINDER));
@@ -70,6 +73,14 @@ class SamplesTest {
         Assessment assessment = check(rig(sample));
         golden(sample, "expected.json", JsonReport.render(assessment, VERSION));
         golden(sample, "expected.txt", TextReport.render(assessment, Style.PLAIN));
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void followsTheSchemas(String sample) {
+        assertThat(SCHEMAS.complaints("rig", rig(sample).text())).isEmpty();
+        JsonNode report = SCHEMAS.json(JsonReport.render(check(rig(sample)), VERSION));
+        assertThat(SCHEMAS.complaints("report", report)).isEmpty();
     }
 
     @ParameterizedTest
@@ -108,7 +119,9 @@ class SamplesTest {
         Set<String> seen = new HashSet<>();
         Assessment assessment = check(rig);
         for (int round = 0; round < MOST_ROUNDS && assessment.verdict() != Verdict.PASSES; round++) {
-            assertThat(seen.add(rig.text())).as("fixes go round in circles:\n%s", String.join("\n", story)).isTrue();
+            assertThat(seen.add(rig.text()))
+                    .as("fixes go round in circles:\n%s", String.join("\n", story))
+                    .isTrue();
             Assessment.Entry worst = assessment.findings().stream()
                     .filter(finding -> firstEdits(finding).isPresent())
                     .findFirst()
@@ -153,7 +166,9 @@ class SamplesTest {
                 throw new UncheckedIOException(e);
             }
         }
-        assertThat(given).as("%s/%s; -Dakin.golden=write writes it anew", sample, name).isEqualTo(read(file));
+        assertThat(given)
+                .as("%s/%s; -Dakin.golden=write writes it anew", sample, name)
+                .isEqualTo(read(file));
     }
 
     private static String read(Path file) {
