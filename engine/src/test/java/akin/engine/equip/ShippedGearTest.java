@@ -234,10 +234,18 @@ class ShippedGearTest {
             for (Output output : body.outputs().values()) {
                 assertThat(output.bits()).as(id).isIn(8, 10, 12, 16);
                 assertThat(output.range()).as(id).isNotNull();
+                assertThat(output.connector()).as(id).isNotNull();
+                // common practice, no source: a camera's picture comes a few frames late at most
+                assertThat(known(output.delay())).as(id).isBetween(0.0, 5.0);
             }
         });
         recorders.forEach((id, recorder) -> {
             assertThat(recorder.codecs()).as(id).isNotEmpty();
+            assertThat(recorder.inputs()).as(id).isNotEmpty();
+            recorder.inputs().values().forEach(input -> {
+                assertThat(input.connector()).as(id).isNotNull();
+                assertThat(input.kinds()).as(id).isNotEmpty();
+            });
             recorder.codecs()
                     .values()
                     .forEach(codec -> assertThat(codec.bits()).as(id).isIn(8, 10, 12, 16));
