@@ -32,7 +32,8 @@ public final class Numbers {
         if (unit.isEmpty()) {
             return digits;
         }
-        String one = digits.equals("1") && unit.equals("stops") ? "stop" : unit;
+        boolean single = digits.equals("1") && (unit.equals("stops") || unit.equals("frames"));
+        String one = single ? unit.substring(0, unit.length() - 1) : unit;
         return unit.equals("°") ? digits + unit : digits + " " + one;
     }
 
