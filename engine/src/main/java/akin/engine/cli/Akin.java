@@ -5,10 +5,10 @@ import akin.engine.read.Say;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.apache.commons.cli.AlreadySelectedException;
 import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.DefaultParser;
 import org.apache.commons.cli.HelpFormatter;
@@ -79,7 +79,7 @@ public final class Akin {
                 .filter(c -> c.name().equals(word))
                 .findFirst()
                 .orElseThrow(() -> new BadInput(
-                        "akin",
+                        "command",
                         (word.isEmpty()
                                         ? "a command is missing, such as: akin check rig.yaml."
                                         : "no command is called " + Say.quote(word) + "." + Say.nearest(word, words))
@@ -105,12 +105,19 @@ public final class Akin {
     }
 
     private static CommandLine parse(Command command, Options options, String... args) {
-        String place = "akin " + command.name();
+        String place = command.name();
         try {
-            return DefaultParser.builder()
+            CommandLine line = DefaultParser.builder()
                     .setAllowPartialMatching(false)
                     .build()
                     .parse(options, args);
+            Set<Option> seen = new HashSet<>();
+            for (Option option : line.getOptions()) {
+                if (!seen.add(option)) {
+                    throw new BadInput(place, "the option --" + option.getLongOpt() + " stands there twice");
+                }
+            }
+            return line;
         } catch (UnrecognizedOptionException e) {
             Set<String> known = options.getOptions().stream()
                     .map(option -> "--" + option.getLongOpt())
@@ -124,8 +131,6 @@ public final class Akin {
                     place,
                     "the option --" + e.getOption().getLongOpt() + " needs a value: "
                             + e.getOption().getDescription());
-        } catch (AlreadySelectedException e) {
-            throw new BadInput(place, "the option --" + e.getOption().getLongOpt() + " stands there twice");
         } catch (ParseException e) {
             throw new BadInput(place, "the options cannot be read: " + e.getMessage());
         }
@@ -138,7 +143,7 @@ public final class Akin {
         for (Command command : COMMANDS) {
             out.println();
             out.println("  akin " + command.name() + " " + command.arguments());
-            out.println("      " + command.purpose());
+            new HelpFormatter().printWrapped(out, WIDTH, 6, "      " + command.purpose());
         }
         out.println();
         out.println("  akin COMMAND --help    the options of a command");

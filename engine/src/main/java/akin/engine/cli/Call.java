@@ -177,8 +177,14 @@ final class Call {
             out.print(report);
             return;
         }
+        Path target = path(file);
         try {
-            Files.writeString(path(file), report);
+            for (String rig : line.getArgList()) {
+                if (Files.exists(target) && Files.isSameFile(path(rig), target)) {
+                    throw new BadInput(file, "this is the rig file; write the report to another");
+                }
+            }
+            Files.writeString(target, report);
         } catch (IOException e) {
             throw new BadInput(file, "the report cannot be written there");
         }

@@ -9,6 +9,7 @@ import akin.engine.read.Document;
 import akin.engine.report.JsonReport;
 import akin.engine.report.Style;
 import akin.engine.report.TextReport;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.cli.Option;
@@ -69,17 +70,23 @@ final class CheckCommand implements Command {
         Checker checker = call.checker();
         List<Document> documents = rigs.stream().map(call::read).toList();
         boolean failed = false;
-        StringBuilder report = new StringBuilder();
+        List<String> reports = new ArrayList<>();
         for (Document document : documents) {
             Assessment assessment = checker.check(document, terms, failOn);
             failed |= assessment.verdict() != Verdict.PASSES;
-            report.append(report.isEmpty() || format.equals(JSON) ? "" : "\n")
-                    .append(render(assessment, format, call.toFile()));
+            reports.add(render(assessment, format, call.toFile()));
         }
         if (!call.has(QUIET) || call.toFile()) {
-            call.deliver(report.toString());
+            call.deliver(joined(reports, format));
         }
         return failed ? Akin.FAILS : Akin.PASSES;
+    }
+
+    /** One report as it is; of several, texts one below the other, or one JSON array. */
+    private static String joined(List<String> reports, String format) {
+        return format.equals(JSON) && reports.size() > 1
+                ? "[" + String.join(",", reports).stripTrailing() + "]\n"
+                : String.join("\n", reports);
     }
 
     private static String render(Assessment assessment, String format, boolean toFile) {

@@ -4,12 +4,10 @@ import akin.engine.read.BadInput;
 import akin.engine.read.Document;
 import akin.engine.read.Node;
 import akin.engine.read.Place;
+import akin.engine.read.YamlReader;
 import akin.model.finding.Edit;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -17,14 +15,19 @@ import java.util.regex.Pattern;
 public final class Edits {
 
     /** Text that means itself without quotes wherever a value may stand, flow collections included. */
-    private static final Pattern PLAIN = Pattern.compile("[A-Za-z0-9+][^\\n\\t:#,\\[\\]{}&*!|>'\"%@`]*(?<! )");
+    private static final Pattern PLAIN = Pattern.compile(
+            "(?!(?:null|Null|NULL)\\z)[A-Za-z0-9+]" + "[^\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}:#,\\[\\]{}&*!|>'\"%@`]*(?<! )");
 
+    private static final Pattern HIDDEN = Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}]");
     private static final Pattern FLOW = Pattern.compile("\\[.*]|\\{.*}", Pattern.DOTALL);
 
-    private Edits() {}
+    private final Document document;
+    private final int[] text;
 
-    /** One replacement in the text, by code points. */
-    private record Splice(int from, int to, String text) {}
+    private Edits(Document document) {
+        this.document = document;
+        this.text = document.text().codePoints().toArray();
+    }
 
     /**
      * The document's text with the edits made.
@@ -32,36 +35,23 @@ public final class Edits {
      * @throws BadInput when two edits are of the same setting, or an edit takes out something that is not there
      */
     public static String apply(Document document, List<Edit> edits) {
-        List<Splice> splices = new ArrayList<>();
-        Map<String, List<Edit>> added = new LinkedHashMap<>();
+        for (int i = 0; i < edits.size(); i++) {
+            for (Edit other : edits.subList(0, i)) {
+                if (within(edits.get(i).path(), other.path())
+                        || within(other.path(), edits.get(i).path())) {
+                    throw document.error(
+                            edits.get(i).path(), "two edits of " + other.path() + "; one setting takes one edit");
+                }
+            }
+        }
+        // One after the other: each sees the text that the one before left, so none needs to know of the rest.
+        Document now = document;
+        String text = document.text();
         for (Edit edit : edits) {
-            Optional<Node> node = document.at(edit.path());
-            if (node.isPresent()) {
-                splices.add(
-                        edit.to() == null
-                                ? removal(document, edit.path(), node.get())
-                                : change(document, node.get(), edit.to()));
-            } else if (edit.to() == null) {
-                throw document.error(edit.path(), "there is no " + edit.path() + " to take out");
-            } else {
-                added.computeIfAbsent(deepest(document, edit.path()), parent -> new ArrayList<>())
-                        .add(edit);
-            }
+            now = text.equals(now.text()) ? now : YamlReader.read(document.file(), text);
+            text = new Edits(now).make(edit);
         }
-        added.forEach((parent, of) -> splices.add(addition(document, parent, of)));
-        splices.sort(Comparator.comparingInt(Splice::from).reversed());
-        StringBuilder text = new StringBuilder(document.text());
-        int before = Integer.MAX_VALUE;
-        for (Splice splice : splices) {
-            if (splice.to() > before) {
-                throw new BadInput(document.file(), "two edits of the same setting");
-            }
-            before = splice.from();
-            int from = document.text().offsetByCodePoints(0, splice.from());
-            int to = document.text().offsetByCodePoints(from, splice.to() - splice.from());
-            text.replace(from, to, splice.text());
-        }
-        return text.toString();
+        return text;
     }
 
     /** The text of the document at a place. */
@@ -71,10 +61,50 @@ public final class Edits {
         return text.substring(from, text.offsetByCodePoints(from, place.to() - place.from()));
     }
 
-    private static Splice change(Document document, Node node, String to) {
-        Place span = span(node);
-        String old = slice(document, span);
-        return new Splice(span.from(), span.to(), quotedLike(old, to));
+    private static boolean within(String path, String around) {
+        return path.equals(around) || path.startsWith(around + ".");
+    }
+
+    private String make(Edit edit) {
+        Optional<Node> node = document.at(edit.path());
+        if (node.isPresent()) {
+            return edit.to() == null ? remove(edit.path(), node.get()) : change(edit.path(), node.get(), edit.to());
+        }
+        if (edit.to() == null) {
+            throw document.error(edit.path(), "there is no " + edit.path() + " to take out");
+        }
+        return add(edit.path(), edit.to());
+    }
+
+    private String splice(int from, int to, String with) {
+        return new String(text, 0, from) + with + new String(text, to, text.length - to);
+    }
+
+    private String change(String path, Node node, String to) {
+        int from = node.place().from();
+        int end = node.place().to();
+        if (from == end) {
+            return splice(from, end, " " + quotedLike("", to));
+        }
+        if (node instanceof Node.Scalar) {
+            return splice(from, end, quotedLike(slice(document, node.place()), to));
+        }
+        boolean flow = node instanceof Node.Items items ? items.flow() : ((Node.Fields) node).flow();
+        Optional<Place> key = document.keyOf(path);
+        if (flow || key.isEmpty()) {
+            return splice(from, end, quotedLike("", to));
+        }
+        // A block collection starts on a line of its own; what replaces it moves up behind the key if nothing is
+        // between.
+        int before = from;
+        while (before > key.get().to() && Character.isWhitespace(text[before - 1])) {
+            before--;
+        }
+        boolean commented = before > 0 && text[before - 1] != ':';
+        String indent = node.place().column() > key.get().column() ? "" : "  ";
+        return commented
+                ? splice(from, end, indent + quotedLike("", to))
+                : splice(before, end, " " + quotedLike("", to));
     }
 
     /** Quotes the new value as the old one was quoted, or where YAML needs it. */
@@ -82,8 +112,8 @@ public final class Edits {
         if (FLOW.matcher(to).matches()) {
             return to;
         }
-        if (old.startsWith("\"") && to.indexOf('"') < 0 && to.indexOf('\\') < 0) {
-            return '"' + to + '"';
+        if (old.startsWith("\"") || HIDDEN.matcher(to).find()) {
+            return doubleQuoted(to);
         }
         if (old.startsWith("'") || !PLAIN.matcher(to).matches()) {
             return "'" + to.replace("'", "''") + "'";
@@ -91,113 +121,151 @@ public final class Edits {
         return to;
     }
 
-    /** Where a node's text begins and ends; a block collection's end mark lies behind trailing blank lines, so look inside. */
-    private static Place span(Node node) {
-        Place place = node.place();
-        int end = end(node);
-        return new Place(place.line(), place.column(), place.from(), end);
+    private static String doubleQuoted(String to) {
+        StringBuilder out = new StringBuilder("\"");
+        to.codePoints().forEach(c -> {
+            if (c == '"' || c == '\\') {
+                out.append('\\').appendCodePoint(c);
+            } else if (HIDDEN.matcher(Character.toString(c)).matches()) {
+                out.append(String.format(Locale.ROOT, "\\U%08X", c));
+            } else {
+                out.appendCodePoint(c);
+            }
+        });
+        return out.append('"').toString();
     }
 
-    private static int end(Node node) {
-        if (node instanceof Node.Items items && !items.flow() && !items.items().isEmpty()) {
-            return end(items.items().get(items.items().size() - 1));
-        }
-        if (node instanceof Node.Fields fields
-                && !fields.flow()
-                && !fields.fields().isEmpty()) {
-            return fields.fields().values().stream()
-                    .mapToInt(field -> end(field.value()))
-                    .max()
-                    .orElse(node.place().to());
-        }
-        return node.place().to();
-    }
-
-    private static Splice removal(Document document, String path, Node node) {
+    private String remove(String path, Node node) {
         Place key = document.keyOf(path)
                 .orElseThrow(() -> document.error(path, "only a key can be taken out, not an element of a list"));
-        String parentPath = path.substring(0, Math.max(0, path.lastIndexOf('.')));
-        Node parent =
-                parentPath.isEmpty() ? document.root() : document.at(parentPath).orElseThrow();
-        int from = key.from();
-        int to = end(node);
-        int[] text = document.text().codePoints().toArray();
-        if (parent instanceof Node.Fields fields && fields.flow()) {
-            int after = skip(text, to, ' ', 1);
-            if (after < text.length && text[after] == ',') {
-                return new Splice(from, skip(text, after + 1, ' ', 1), "");
-            }
-            int before = skip(text, from - 1, ' ', -1);
-            return new Splice(text[before] == ',' ? before : from, to, "");
+        Node.Fields parent = document.holderOf(path).orElseThrow();
+        if (parent.fields().size() == 1) {
+            return parent.flow()
+                    ? splice(parent.place().from() + 1, parent.place().to() - 1, "")
+                    : splice(parent.place().from(), parent.place().to(), "{}");
         }
-        while (from > 0 && text[from - 1] != '\n') {
-            from--;
-        }
-        while (to < text.length && text[to] != '\n') {
-            to++;
-        }
-        return new Splice(from, Math.min(text.length, to + 1), "");
+        return parent.flow() ? removeInFlow(key, node) : removeLines(key, node);
     }
 
-    private static int skip(int[] text, int at, int over, int step) {
-        int i = at;
-        while (i >= 0 && i < text.length && text[i] == over) {
-            i += step;
+    private String removeInFlow(Place key, Node node) {
+        int after = behindSpace(node.place().to());
+        if (text[after] == ',') {
+            int next = after + 1;
+            while (text[next] == ' ') {
+                next++;
+            }
+            return splice(key.from(), next, "");
         }
-        return i;
+        // The last one, without a comma behind it: the comma before it goes too, if nothing but space is between.
+        int from = key.from();
+        while (Character.isWhitespace(text[from - 1])) {
+            from--;
+        }
+        return splice(
+                text[from - 1] == ',' ? from - 1 : key.from(), node.place().to(), "");
+    }
+
+    private String removeLines(Place key, Node node) {
+        int from = key.from();
+        while (from > 0 && (text[from - 1] == ' ' || text[from - 1] == '\uFEFF')) {
+            from--;
+        }
+        int to = lineEnd(node.place().to());
+        if (from == 0 || isBreak(text[from - 1])) {
+            int start = from < text.length && text[from] == '\uFEFF' ? 1 : from;
+            return splice(start, to < text.length ? behindBreak(to) : to, "");
+        }
+        // The first key behind a list's dash: the key after it takes its place.
+        int next = to;
+        while (next < text.length && Character.isWhitespace(text[next])) {
+            next++;
+        }
+        return splice(key.from(), next, "");
+    }
+
+    private String add(String path, String to) {
+        String parent = deepest(path);
+        Node.Fields fields = mapping(parent).orElseThrow();
+        String entry = entry(path.substring(parent.isEmpty() ? 0 : parent.length() + 1), to);
+        if (fields.fields().isEmpty()) {
+            int end = fields.place().to() - 1;
+            return splice(end, end, entry);
+        }
+        int end = fields.fields().values().stream()
+                .mapToInt(field ->
+                        Math.max(field.key().to(), field.value().place().to()))
+                .max()
+                .orElseThrow();
+        if (fields.flow()) {
+            return splice(end, end, ", " + entry);
+        }
+        int column = fields.fields().values().iterator().next().key().column();
+        int line = lineEnd(end);
+        return splice(line, line, newline() + " ".repeat(column - 1) + entry);
+    }
+
+    /** {@code key: value}; of a path of several steps, nested flow mappings. */
+    private static String entry(String path, String to) {
+        String[] keys = path.split("\\.", -1);
+        StringBuilder text = new StringBuilder(quotedLike("", keys[0])).append(": ");
+        for (int i = 1; i < keys.length; i++) {
+            text.append('{').append(quotedLike("", keys[i])).append(": ");
+        }
+        text.append(quotedLike("", to));
+        return text.append("}".repeat(keys.length - 1)).toString();
     }
 
     /** The longest part of a path that leads to a mapping of the document. */
-    private static String deepest(Document document, String path) {
-        String parent = path;
-        while (!parent.isEmpty()) {
-            int dot = parent.lastIndexOf('.');
-            parent = dot < 0 ? "" : parent.substring(0, dot);
-            Optional<Node> node = parent.isEmpty() ? Optional.of(document.root()) : document.at(parent);
-            if (node.isPresent() && node.get() instanceof Node.Fields) {
-                return parent;
+    private String deepest(String path) {
+        for (String parent = path; !parent.isEmpty(); ) {
+            parent = parentOf(parent);
+            if (parent.isEmpty() || document.at(parent).isPresent()) {
+                if (mapping(parent).isPresent()) {
+                    return parent;
+                }
+                break;
             }
         }
         throw document.error(path, "there is no mapping to add " + path + " to");
     }
 
-    private static Splice addition(Document document, String parent, List<Edit> edits) {
-        Node.Fields fields = (Node.Fields)
-                (parent.isEmpty() ? document.root() : document.at(parent).orElseThrow());
-        if (fields.flow()) {
-            StringBuilder text = new StringBuilder();
-            for (Edit edit : edits) {
-                text.append(text.isEmpty() && fields.fields().isEmpty() ? "" : ", ")
-                        .append(entry(parent, edit));
-            }
-            int end = fields.fields().values().stream()
-                    .mapToInt(f -> end(f.value()))
-                    .max()
-                    .orElse(fields.place().to() - 1);
-            return new Splice(end, end, text.toString());
-        }
-        int column = fields.fields().values().iterator().next().key().column();
-        int[] text = document.text().codePoints().toArray();
-        int line = end(fields);
-        while (line < text.length && text[line] != '\n') {
-            line++;
-        }
-        StringBuilder lines = new StringBuilder();
-        for (Edit edit : edits) {
-            lines.append('\n').append(" ".repeat(column - 1)).append(entry(parent, edit));
-        }
-        return new Splice(line, line, lines.toString());
+    private Optional<Node.Fields> mapping(String path) {
+        Optional<Node> node = path.isEmpty() ? Optional.of(document.root()) : document.at(path);
+        return node.map(Node::bare).filter(Node.Fields.class::isInstance).map(Node.Fields.class::cast);
     }
 
-    /** {@code key: value}; of a path several steps below the parent, nested flow mappings. */
-    private static String entry(String parent, Edit edit) {
-        String below = parent.isEmpty() ? edit.path() : edit.path().substring(parent.length() + 1);
-        String[] keys = below.split("\\.", -1);
-        StringBuilder text = new StringBuilder(keys[0]).append(": ");
-        for (int i = 1; i < keys.length; i++) {
-            text.append('{').append(keys[i]).append(": ");
+    private static String parentOf(String path) {
+        return path.substring(0, Math.max(0, path.lastIndexOf('.')));
+    }
+
+    /** The line break that the file uses first. */
+    private String newline() {
+        int end = lineEnd(0);
+        return end == text.length ? "\n" : new String(text, end, behindBreak(end) - end);
+    }
+
+    private int lineEnd(int at) {
+        int end = at;
+        while (end < text.length && !isBreak(text[end])) {
+            end++;
         }
-        text.append(quotedLike("", String.valueOf(edit.to())));
-        return text.append("}".repeat(keys.length - 1)).toString();
+        return end;
+    }
+
+    private int behindBreak(int at) {
+        return at + (text[at] == '\r' && at + 1 < text.length && text[at + 1] == '\n' ? 2 : 1);
+    }
+
+    /** The next character that is neither space nor comment. */
+    private int behindSpace(int at) {
+        int i = at;
+        while (Character.isWhitespace(text[i]) || text[i] == '#') {
+            i = text[i] == '#' ? lineEnd(i) : i + 1;
+        }
+        return i;
+    }
+
+    private static boolean isBreak(int c) {
+        return c == '\n' || c == '\r';
     }
 }

@@ -4,6 +4,7 @@ import akin.engine.read.BadInput;
 import akin.engine.read.Binder;
 import akin.engine.read.Choice;
 import akin.engine.read.Document;
+import akin.engine.read.Node;
 import akin.engine.read.RigSheet;
 import akin.engine.read.Say;
 import akin.model.colour.Gamut;
@@ -80,15 +81,17 @@ public final class Equipper {
     /** The version comes first: every other complaint about a file of another version would mislead. */
     private static void requireVersion(Document document) {
         String found = document.at("akin")
-                .map(node -> node instanceof akin.engine.read.Node.Scalar s ? s.text() : "a list or mapping")
+                .map(node -> node instanceof Node.Scalar s
+                        ? Say.quote(s.plain() ? s.text() : '"' + s.text() + '"')
+                        : "a list or mapping")
                 .orElseThrow(() -> new BadInput(
                         document.file(),
                         document.root().place(),
                         "the key 'akin' is missing; a rig file starts with akin: " + RigSheet.VERSION));
-        if (!found.equals(String.valueOf(RigSheet.VERSION))) {
+        if (!found.equals(Say.quote(String.valueOf(RigSheet.VERSION)))) {
             throw document.error(
                     "akin",
-                    "read " + Say.quote(found) + "; this program reads rig files of version " + RigSheet.VERSION);
+                    "read " + found + "; this program reads rig files that start with akin: " + RigSheet.VERSION);
         }
     }
 
@@ -104,8 +107,9 @@ public final class Equipper {
         }
         for (String name : names) {
             if (!name.matches("[A-Za-z0-9][A-Za-z0-9_-]{0,30}")) {
-                throw document.error(
-                        "units",
+                throw new BadInput(
+                        document.file(),
+                        document.keyOf("units." + name).orElseGet(() -> document.placeOf("units")),
                         "the unit name " + Say.quote(name) + " is not a letter or a short word such as A or crash");
             }
         }
@@ -205,7 +209,9 @@ public final class Equipper {
         for (int i = 0; i < names.size(); i++) {
             if (!units.contains(names.get(i))) {
                 throw document.error(
-                        path + i, "read " + Say.quote(names.get(i)) + "; the units are " + Say.list(units));
+                        path + i,
+                        "read " + Say.quote(names.get(i)) + "; the units are " + Say.list(units) + "."
+                                + Say.nearest(names.get(i), units));
             }
         }
     }
@@ -254,12 +260,23 @@ public final class Equipper {
                 : profile == null ? null : profile.encoding();
         String gamutId =
                 output != null && output.gamut() != null ? output.gamut() : profile == null ? null : profile.gamut();
-        Gamut gamut = gamutId == null ? null : one(gamutId, path + "profile", "gamut", gamuts());
+        Gamut gamut = gamutId == null
+                ? null
+                : one(
+                        gamutId,
+                        wordOf(path, body, profile, output != null && output.gamut() != null ? output : null, "gamut"),
+                        "gamut",
+                        gamuts());
         Encoding encoding = encodingId == null
                 ? null
                 : found(
                         encodingId,
-                        path + "profile",
+                        wordOf(
+                                path,
+                                body,
+                                profile,
+                                output != null && output.encoding() != null ? output : null,
+                                "encoding"),
                         "encoding",
                         catalogue::encoding,
                         () -> catalogue.ids("encodings"));
@@ -291,6 +308,13 @@ public final class Equipper {
                 sync(path, u),
                 java.util.Collections.unmodifiableSet(automatic),
                 Map.copyOf(u.intent()));
+    }
+
+    /** Where a word of a profile or an output stands: in the rig file's own gear, or else where the unit chooses. */
+    private String wordOf(String unit, Body body, @Nullable Profile profile, @Nullable Output output, String key) {
+        String gear = "gear.bodies." + body.id() + (output == null ? ".profiles." : ".outputs.")
+                + (output != null ? output.id() : profile != null ? profile.id() : "") + "." + key;
+        return document.at(gear).isPresent() ? gear : unit + (output == null ? "profile" : "recorder.output");
     }
 
     private static <T> @Nullable T given(@Nullable Choice<T> choice, Setting setting, Set<Setting> automatic) {

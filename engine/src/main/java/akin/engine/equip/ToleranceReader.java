@@ -28,7 +28,7 @@ final class ToleranceReader {
     private ToleranceReader() {}
 
     static Tolerances read(
-            Document rig, Catalogue catalogue, String profile, String path, Map<String, String> overrides) {
+            Document rig, Catalogue catalogue, String profile, String path, Map<String, Node.Scalar> overrides) {
         Document document = catalogue.tolerances(profile).orElseThrow(() -> {
             List<String> words = catalogue.ids("tolerances");
             String problem = "no tolerance profile is called " + Say.quote(profile) + "." + Say.nearest(profile, words)
@@ -42,7 +42,7 @@ final class ToleranceReader {
                 put(limits, document, "limits." + key, key, text);
             });
         }
-        overrides.forEach((key, text) -> put(limits, rig, "tolerances." + key, key, text));
+        overrides.forEach((key, limit) -> put(limits, rig, "tolerances." + key, key, limit.text()));
         for (Tolerance tolerance : Tolerance.values()) {
             if (!limits.containsKey(tolerance)) {
                 throw document.error("limits", "the limit " + Say.quote(tolerance.key()) + " is missing");
@@ -96,7 +96,7 @@ final class ToleranceReader {
     private static double count(String text, String unit) {
         var matcher = COUNT.matcher(text);
         if (!matcher.matches()) {
-            throw new QuantityException("count", text, "a number of " + unit + ", such as 2 " + unit, null);
+            throw new QuantityException("number of " + unit, text, "a number, such as 2 " + unit, null);
         }
         return new BigDecimal(matcher.group(1)).doubleValue();
     }

@@ -3,7 +3,8 @@ package akin.engine.read;
 /**
  * The input, or the call, is wrong: one message for the person who wrote it, with its place.
  *
- * <p>The message says what was read, what is allowed and, where there is one, the nearest valid word.
+ * <p>The message says what was read, what is allowed and, where there is one, the nearest valid word. It is one line:
+ * whatever stands in the file or in its name, no control character of it reaches a terminal.
  */
 public final class BadInput extends RuntimeException {
 
@@ -16,20 +17,20 @@ public final class BadInput extends RuntimeException {
 
     /** A problem at a place in a file. */
     public BadInput(String file, Place place, String problem) {
-        super(file + ":" + place.line() + ":" + place.column() + ": " + problem);
+        super(Say.visible(file) + ":" + place.line() + ":" + place.column() + ": " + Say.visible(problem));
         this.file = file;
         this.line = place.line();
         this.column = place.column();
-        this.problem = problem;
+        this.problem = Say.visible(problem);
     }
 
     /** A problem with a file as a whole, or with the call. */
     public BadInput(String file, String problem) {
-        super(file + ": " + problem);
+        super(Say.visible(file) + ": " + Say.visible(problem));
         this.file = file;
         this.line = 0;
         this.column = 0;
-        this.problem = problem;
+        this.problem = Say.visible(problem);
     }
 
     /** The file as it was named. */

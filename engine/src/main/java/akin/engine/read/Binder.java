@@ -4,7 +4,9 @@ import akin.model.quantity.QuantityException;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.DeserializationFeature;
@@ -26,22 +28,10 @@ import tools.jackson.databind.node.POJONode;
  */
 public final class Binder {
 
-    private static final String SOURCE = "source";
-    private static final String VALUE = "value";
     private static final String ID = "id";
-    private static final Set<String> NAMED_BY_KEY = Set.of(
-            "bodies",
-            "lenses",
-            "recorders",
-            "media",
-            "adapters",
-            "mounts",
-            "formats",
-            "modes",
-            "profiles",
-            "codecs",
-            "outputs",
-            "inputs");
+    private static final Set<String> KINDS = Set.of("bodies", "lenses", "recorders", "media", "adapters", "mounts", "formats");
+    private static final Set<String> PARTS = Set.of("modes", "profiles", "codecs", "inputs", "outputs");
+    private static final Pattern WITH_PARTS = Pattern.compile("(gear\\.)?(bodies|recorders)\\.[^.]+");
 
     private final JsonMapper mapper;
 
@@ -93,19 +83,37 @@ public final class Binder {
             return array;
         }
         Map<String, Node.Field> fields = ((Node.Fields) node).fields();
-        if (fields.size() == 2 && fields.containsKey(VALUE) && fields.containsKey(SOURCE)) {
-            return json(document, fields.get(VALUE).value(), path + "." + VALUE);
+        Node bare = node.bare();
+        if (bare != node) {
+            requireSource(
+                    document, Objects.requireNonNull(fields.get(Node.SOURCE)).value(), path);
+            return json(document, bare, path);
         }
         ObjectNode object = JsonNodeFactory.instance.objectNode();
         fields.forEach((key, field) -> {
             String below = path.isEmpty() ? key : path + "." + key;
             JsonNode value = json(document, field.value(), below);
-            if (NAMED_BY_KEY.contains(key) && value instanceof ObjectNode named) {
+            if (namedByKey(path, key) && value instanceof ObjectNode named) {
                 nameByKey(document, below, named);
             }
             object.set(key, value);
         });
         return object;
+    }
+
+    private static void requireSource(Document document, Node source, String path) {
+        if (!(source instanceof Node.Scalar said)
+                || said.text().isBlank()
+                || (said.plain() && Scalars.isNull(said.text()))) {
+            throw new BadInput(
+                    document.file(), source.place(), "the source of " + path + " is a text that says where it is from");
+        }
+    }
+
+    private static boolean namedByKey(String path, String key) {
+        return KINDS.contains(key)
+                ? path.isEmpty() || path.equals("gear")
+                : PARTS.contains(key) && WITH_PARTS.matcher(path).matches();
     }
 
     /** Gear is written under its id; the records carry the id themselves. */
@@ -163,7 +171,10 @@ public final class Binder {
                         : document.keyOf(parentOf(around, missing)).orElseGet(() -> document.placeOf(at));
                 return new BadInput(document.file(), place, "the key " + Say.quote(missing) + " is missing");
             }
-            return document.error(at, "a " + shape(mismatch.getTargetType()) + " belongs here");
+            String read = document.at(at).map(Node::bare).orElse(document.root()) instanceof Node.Scalar scalar
+                    ? "read " + Say.quote(scalar.text()) + "; "
+                    : "";
+            return document.error(at, read + "a " + shape(mismatch.getTargetType()) + " belongs here");
         }
         return document.error(at, "this cannot be read");
     }
@@ -183,7 +194,7 @@ public final class Binder {
 
     private static String shape(@Nullable Class<?> type) {
         if (type != null && Collection.class.isAssignableFrom(type)) {
-            return "list";
+            return "list, such as [one, another],";
         }
         if (type != null && (Map.class.isAssignableFrom(type) || type.isRecord())) {
             return "mapping (key: value)";

@@ -6,8 +6,19 @@ import java.util.Map;
 /** A value of a YAML document with its place. */
 public sealed interface Node {
 
+    /** Key of a value that is written with its source. */
+    String VALUE = "value";
+
+    /** Key of the source of a value. */
+    String SOURCE = "source";
+
     /** Where it stands. */
     Place place();
+
+    /** The value itself when it is written with its source, {@code {value: ..., source: ...}}; otherwise this. */
+    default Node bare() {
+        return this;
+    }
 
     /**
      * A single value.
@@ -21,7 +32,14 @@ public sealed interface Node {
     record Items(List<Node> items, boolean flow, Place place) implements Node {}
 
     /** A mapping; its order is the order of the file. */
-    record Fields(Map<String, Field> fields, boolean flow, Place place) implements Node {}
+    record Fields(Map<String, Field> fields, boolean flow, Place place) implements Node {
+
+        @Override
+        public Node bare() {
+            Field value = fields.get(VALUE);
+            return value != null && fields.size() == 2 && fields.containsKey(SOURCE) ? value.value() : this;
+        }
+    }
 
     /**
      * One entry of a mapping.

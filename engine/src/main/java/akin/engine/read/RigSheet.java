@@ -44,7 +44,7 @@ public record RigSheet(
         @JsonProperty(required = true) Integer akin,
         @JsonProperty(required = true) ProductionSheet production,
         @JsonProperty(required = true) MatchSheet match,
-        Map<String, String> tolerances,
+        Map<String, Node.Scalar> tolerances,
         @Nullable List<SceneSheet> scenes,
         @Nullable KitSheet kit,
         @Nullable GearSheet gear,

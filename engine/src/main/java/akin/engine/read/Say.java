@@ -9,6 +9,7 @@ import org.apache.commons.text.similarity.LevenshteinDistance;
 public final class Say {
 
     private static final int LONGEST_QUOTE = 60;
+    private static final int SHORTEST_PART = 4;
     private static final LevenshteinDistance DISTANCE = LevenshteinDistance.getDefaultInstance();
 
     private Say() {}
@@ -26,22 +27,39 @@ public final class Say {
 
     /** The text shortened, with control characters made visible. */
     public static String clean(String text) {
+        if (text.codePointCount(0, text.length()) <= LONGEST_QUOTE) {
+            return visible(text);
+        }
+        return visible(text.substring(0, text.offsetByCodePoints(0, LONGEST_QUOTE))) + '…';
+    }
+
+    /** The whole text, with control characters made visible. */
+    public static String visible(String text) {
         StringBuilder out = new StringBuilder();
-        text.codePoints().limit(LONGEST_QUOTE).forEach(c -> {
+        text.codePoints().forEach(c -> {
             if (c == '\n') {
                 out.append("\\n");
             } else if (c == '\t') {
                 out.append("\\t");
-            } else if (Character.isISOControl(c) || Character.getType(c) == Character.FORMAT) {
+            } else if (hidden(c)) {
                 out.append(String.format(Locale.ROOT, "\\u%04X", c));
             } else {
                 out.appendCodePoint(c);
             }
         });
-        if (text.codePointCount(0, text.length()) > LONGEST_QUOTE) {
-            out.append('…');
-        }
         return out.toString();
+    }
+
+    /** True of a character that would move the cursor, hide or turn around text on a terminal. */
+    static boolean hidden(int c) {
+        return switch (Character.getType(c)) {
+            case Character.CONTROL,
+                    Character.FORMAT,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR,
+                    Character.SURROGATE -> true;
+            default -> false;
+        };
     }
 
     /** " Did you mean 'x'?" when one of the words is near to what was read; otherwise nothing. */
@@ -56,7 +74,13 @@ public final class Say {
             }
         }
         int most = Math.max(1, Math.min(read.length(), best.length()) / 2);
-        return distance <= most ? " Did you mean " + quote(best) + "?" : "";
+        if (distance > most || distance >= Math.max(read.length(), best.length())) {
+            best = words.stream()
+                    .filter(word -> read.length() >= SHORTEST_PART && word.contains(read))
+                    .findFirst()
+                    .orElse("");
+        }
+        return best.isEmpty() ? "" : " Did you mean " + quote(best) + "?";
     }
 
     /** The words with commas, at most a dozen. */

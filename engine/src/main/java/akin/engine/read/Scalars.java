@@ -94,6 +94,7 @@ final class Scalars {
             }
         };
         leaf(module, String.class, Scalars::text);
+        leaf(module, Node.Scalar.class, scalar -> scalar);
         leaf(module, Boolean.class, Scalars::truth);
         leaf(module, Integer.class, Scalars::whole);
         leaf(module, Double.class, Scalars::decimal);
@@ -272,8 +273,11 @@ final class Scalars {
         if (p.currentToken() == JsonToken.VALUE_EMBEDDED_OBJECT && p.getEmbeddedObject() instanceof Node.Scalar s) {
             return s;
         }
-        throw new Unfit("a single value belongs here, not a "
-                + (p.currentToken() == JsonToken.START_ARRAY ? "list" : "mapping"));
+        throw new Unfit(
+                p.currentToken() == JsonToken.START_ARRAY
+                        ? "a single value belongs here, not a list"
+                        : "a single value belongs here, not a mapping; with its source it is written {value: ...,"
+                                + " source: ...}");
     }
 
     private static String text(Node.Scalar scalar) {
@@ -290,21 +294,25 @@ final class Scalars {
         if (scalar.plain() && (scalar.text().equals("true") || scalar.text().equals("false"))) {
             return Boolean.valueOf(scalar.text());
         }
-        throw new Unfit("read " + Say.quote(scalar.text()) + "; allowed: true, false");
+        throw new Unfit(asRead(scalar) + "; allowed: true, false");
     }
 
     private static Integer whole(Node.Scalar scalar) {
         if (scalar.plain() && WHOLE.matcher(scalar.text()).matches()) {
             return Integer.valueOf(scalar.text());
         }
-        throw new Unfit("read " + Say.quote(scalar.text()) + "; a whole number belongs here, such as 10");
+        throw new Unfit(asRead(scalar) + "; a whole number belongs here, such as 10");
     }
 
     private static Double decimal(Node.Scalar scalar) {
         if (scalar.plain() && DECIMAL.matcher(scalar.text()).matches()) {
             return new BigDecimal(scalar.text()).doubleValue();
         }
-        throw new Unfit("read " + Say.quote(scalar.text()) + "; a decimal number belongs here, such as 0.71");
+        throw new Unfit(asRead(scalar) + "; a decimal number belongs here, such as 0.71");
+    }
+
+    private static String asRead(Node.Scalar scalar) {
+        return "read " + Say.quote(scalar.text()) + (scalar.plain() ? "" : ", in quotes that do not belong there");
     }
 
     private static LocalDate day(Node.Scalar scalar) {
@@ -348,6 +356,9 @@ final class Scalars {
         public Choice<?> deserialize(JsonParser p, DeserializationContext context) {
             if (scalar(p).text().equals(AUTO)) {
                 return new Choice<>(null);
+            }
+            if (scalar(p).text().equalsIgnoreCase(AUTO)) {
+                throw new Unfit("read " + Say.quote(scalar(p).text()) + "." + Say.nearest(AUTO, List.of(AUTO)));
             }
             ValueDeserializer<?> reader = java.util.Objects.requireNonNull(content);
             return new Choice<>(reader.deserialize(p, context));

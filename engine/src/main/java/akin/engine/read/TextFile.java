@@ -2,6 +2,7 @@ package akin.engine.read;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CharsetDecoder;
@@ -11,12 +12,17 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 
 /** Reads the text of a file that a person named, within bounds and with plain words for what may be wrong with it. */
 public final class TextFile {
 
     /** Larger than any rig or gear file is, in bytes. */
     public static final int LARGEST = 1_000_000;
+
+    /** How many names of a folder are looked at for one that may have been meant. */
+    private static final int MOST_NAMES = 1_000;
 
     private TextFile() {}
 
@@ -31,11 +37,15 @@ public final class TextFile {
         if (Files.isDirectory(path)) {
             throw new BadInput(name, "this is a folder; name a rig file");
         }
+        if (Files.exists(path) && !Files.isRegularFile(path)) {
+            // Opening a pipe that nobody writes to would wait for ever, and Java cannot ask first.
+            throw new BadInput(name, "this is a pipe or a device; save what it gives as a file, and name that");
+        }
         byte[] bytes;
         try (InputStream in = Files.newInputStream(path)) {
             bytes = in.readNBytes(LARGEST + 1);
         } catch (NoSuchFileException e) {
-            throw new BadInput(name, "there is no such file");
+            throw new BadInput(name, "there is no such file." + Say.nearest(name, besides(path, name)));
         } catch (AccessDeniedException e) {
             throw new BadInput(name, "this file may not be read");
         } catch (IOException e) {
@@ -45,6 +55,26 @@ public final class TextFile {
             throw new BadInput(name, "larger than the " + LARGEST / 1_000_000 + " MB a rig or gear file may have");
         }
         return decode(bytes, name);
+    }
+
+    /** The YAML files in the folder where a file was looked for, named as it was. */
+    private static List<String> besides(Path path, String name) {
+        Path folder = path.toAbsolutePath().getParent();
+        String file = String.valueOf(path.getFileName());
+        if (folder == null || !name.endsWith(file)) {
+            return List.of();
+        }
+        String before = name.substring(0, name.length() - file.length());
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.limit(MOST_NAMES)
+                    .map(other -> String.valueOf(other.getFileName()))
+                    .filter(other -> other.endsWith(".yaml") || other.endsWith(".yml"))
+                    .map(other -> before + other)
+                    .sorted()
+                    .toList();
+        } catch (IOException | UncheckedIOException e) {
+            return List.of();
+        }
     }
 
     private static String decode(byte[] bytes, String name) {
@@ -57,19 +87,18 @@ public final class TextFile {
             String text = decoder.decode(in).toString();
             int nul = text.indexOf('\0');
             if (nul >= 0) {
-                throw new BadInput(name, place(text, nul), "a zero byte stands here; is this a text file?");
+                throw new BadInput(
+                        name,
+                        Place.of(text, text.codePointCount(0, nul)),
+                        "a zero byte stands here; is this a text file?");
             }
             return text;
         } catch (CharacterCodingException e) {
             String before = new String(bytes, 0, in.position(), StandardCharsets.UTF_8);
-            throw new BadInput(name, place(before, before.length()), "not UTF-8 from here on; is this a text file?");
+            throw new BadInput(
+                    name,
+                    Place.of(before, before.codePointCount(0, before.length())),
+                    "not UTF-8 from here on; is this a text file?");
         }
-    }
-
-    private static Place place(String text, int at) {
-        int line =
-                1 + (int) text.substring(0, at).chars().filter(c -> c == '\n').count();
-        int column = at - text.lastIndexOf('\n', Math.max(0, at - 1));
-        return new Place(line, Math.max(1, column), at, at);
     }
 }

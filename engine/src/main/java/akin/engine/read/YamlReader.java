@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.common.FlowStyle;
+import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.events.AliasEvent;
 import org.snakeyaml.engine.v2.events.CollectionStartEvent;
 import org.snakeyaml.engine.v2.events.DocumentStartEvent;
@@ -39,14 +40,24 @@ public final class YamlReader {
     /** Longer than any rig or gear file is, in code points. */
     public static final int LONGEST = 1_000_000;
 
+    /** More values than any rig or gear file holds; what a small file of many tiny values may cost in memory. */
+    public static final int MOST = 100_000;
+
+    /** What some editors put before the text of a file. It is kept, and counts as no column. */
+    static final String MARK = "\uFEFF";
+
     private final String file;
     private final String text;
+    private final int shift;
     private final Deque<Open> open = new ArrayDeque<>();
+    private int @Nullable [] codePoints;
+    private int values;
     private @Nullable Node root;
 
     private YamlReader(String file, String text) {
         this.file = file;
         this.text = text;
+        this.shift = text.startsWith(MARK) ? 1 : 0;
     }
 
     /**
@@ -56,11 +67,10 @@ public final class YamlReader {
      * @throws BadInput when it is not one strict YAML document
      */
     public static Document read(String file, String text) {
-        String body = text.startsWith("\uFEFF") ? text.substring(1) : text;
-        if (body.codePointCount(0, body.length()) > LONGEST) {
+        if (text.codePointCount(0, text.length()) > LONGEST) {
             throw new BadInput(file, "longer than the " + LONGEST + " characters a rig or gear file may have");
         }
-        return new Document(file, body, new YamlReader(file, body).root());
+        return new Document(file, text, new YamlReader(file, text).root());
     }
 
     private Node root() {
@@ -70,7 +80,8 @@ public final class YamlReader {
                 .setCodePointLimit(LONGEST + 1)
                 .build();
         try {
-            Iterator<Event> events = new Parse(settings).parseString(text).iterator();
+            Iterator<Event> events =
+                    new Parse(settings).parseString(text.substring(shift)).iterator();
             int documents = 0;
             while (events.hasNext()) {
                 Event event = events.next();
@@ -84,11 +95,11 @@ public final class YamlReader {
                 }
             }
         } catch (MarkedYamlEngineException e) {
-            throw new BadInput(file, e.getProblemMark().map(YamlReader::at).orElse(Place.START), notYaml(e));
+            throw notYaml(e);
         } catch (ReaderException e) {
             throw new BadInput(
                     file,
-                    atIndex(e.getPosition()),
+                    Place.of(text, e.getPosition() + shift),
                     String.format(
                             java.util.Locale.ROOT,
                             "the character U+%04X cannot stand in a YAML file; is this a text file?",
@@ -100,15 +111,61 @@ public final class YamlReader {
                 || (root instanceof Node.Scalar scalar
                         && scalar.plain()
                         && scalar.text().isEmpty())) {
-            throw new BadInput(file, Place.START, "the file is empty");
+            throw new BadInput(file, Place.START, "nothing is written in this file but blanks or comments");
         }
         return root;
     }
 
-    private static String notYaml(MarkedYamlEngineException e) {
-        String problem = e.getProblem() == null ? "it cannot be read" : e.getProblem();
-        String context = e.getContext() == null ? "" : e.getContext() + ": ";
-        return "not YAML: " + Say.clean(context + problem);
+    /** The parser speaks of its own workings; what a person most often wrote to get there is said instead. */
+    private BadInput notYaml(MarkedYamlEngineException e) {
+        Place place = e.getProblemMark().map(this::at).orElse(Place.START);
+        Place start = e.getContextMark().map(this::at).orElse(place);
+        String problem = e.getProblem() == null ? "" : e.getProblem();
+        String context = e.getContext() == null ? "" : e.getContext();
+        if (problem.contains("(TAB)")) {
+            return new BadInput(file, place, "a tab stands here; write spaces");
+        }
+        if (problem.contains("mapping values are not allowed")) {
+            return new BadInput(
+                    file,
+                    place,
+                    "this colon makes no key: write one 'key: value' to a line, in line with the keys around it, and"
+                            + " quotes around a value with a colon in it");
+        }
+        if (problem.contains("expected '<document start>'")) {
+            return new BadInput(file, place, "this stands behind the end of the document; a file holds one");
+        }
+        if (context.contains("quoted scalar") && problem.contains("end of stream")) {
+            return new BadInput(file, start, "the quotation mark that opens here is not closed");
+        }
+        if (context.contains("flow sequence") || context.contains("flow mapping")) {
+            boolean list = context.contains("sequence");
+            return new BadInput(
+                    file,
+                    place,
+                    "a comma or " + (list ? "]" : "}") + " belongs here, for the " + (list ? "[" : "{") + " on line "
+                            + start.line() + ", column " + start.column());
+        }
+        if (problem.contains("expected <block end>") || problem.contains("sequence entries are not allowed")) {
+            return new BadInput(
+                    file,
+                    place,
+                    "this does not go with the lines before it: keys of one mapping start in one column, and behind a"
+                            + " value stands nothing but a comment");
+        }
+        if (problem.contains("that cannot start any token")) {
+            return new BadInput(
+                    file, place, "a value cannot start with " + Say.quote(sign(place)) + "; put it in quotes");
+        }
+        return new BadInput(
+                file,
+                place,
+                "not YAML: " + (context.isEmpty() ? "" : context + ": ")
+                        + (problem.isEmpty() ? "unreadable" : problem));
+    }
+
+    private String sign(Place place) {
+        return Character.toString(text.codePointAt(text.offsetByCodePoints(0, place.from())));
     }
 
     private void take(Event event) {
@@ -135,8 +192,8 @@ public final class YamlReader {
             if (key.equals("<<")) {
                 throw new BadInput(file, place(event), "merge keys (<<) are not read; write the values themselves");
             }
-            if (key.isEmpty()) {
-                throw new BadInput(file, place(event), "an empty key; a key is a word");
+            if (key.isEmpty() || key.codePoints().anyMatch(Say::hidden)) {
+                throw new BadInput(file, place(event), "read the key " + Say.quote(key) + "; a key is a word");
             }
             Node.Field twin = parent.fields.get(key);
             if (twin != null) {
@@ -149,7 +206,10 @@ public final class YamlReader {
             parent.key = key;
             parent.keyPlace = place(event);
         } else {
-            put(new Node.Scalar(event.getValue(), event.isPlain(), place(event)));
+            Place place = place(event);
+            boolean block =
+                    event.getScalarStyle() == ScalarStyle.LITERAL || event.getScalarStyle() == ScalarStyle.FOLDED;
+            put(new Node.Scalar(event.getValue(), event.isPlain(), block ? trimmed(place) : place));
         }
     }
 
@@ -167,19 +227,43 @@ public final class YamlReader {
 
     private void end(Event event) {
         Open done = open.pop();
-        Place place = new Place(
-                done.start.line(),
-                done.start.column(),
-                done.start.from(),
-                place(event).to());
+        // A block collection's end mark lies behind the blank lines and comments that follow it.
+        int to = done.flow ? place(event).to() : Math.max(done.start.from(), done.last);
+        Place place = new Place(done.start.line(), done.start.column(), done.start.from(), to);
         put(
                 done.mapping
                         ? new Node.Fields(java.util.Collections.unmodifiableMap(done.fields), done.flow, place)
                         : new Node.Items(List.copyOf(done.items), done.flow, place));
     }
 
+    /** A block scalar's end mark lies behind its last line break, or behind blank lines that are no part of it. */
+    private Place trimmed(Place place) {
+        if (codePoints == null) {
+            codePoints = text.codePoints().toArray();
+        }
+        boolean keep = false;
+        for (int i = place.from(); i < place.to() && codePoints[i] != '\n'; i++) {
+            keep |= codePoints[i] == '+';
+        }
+        int to = place.to();
+        while (to > place.from() && Character.isWhitespace(codePoints[to - 1])) {
+            to--;
+            if (keep && codePoints[to] == '\n') {
+                to -= to > place.from() && codePoints[to - 1] == '\r' ? 1 : 0;
+                break;
+            }
+        }
+        return new Place(place.line(), place.column(), place.from(), to);
+    }
+
     private void put(Node node) {
         Open parent = open.peek();
+        if (++values > MOST) {
+            throw new BadInput(file, node.place(), "more than the " + MOST + " values a rig or gear file may have");
+        }
+        if (parent != null) {
+            parent.last = node.place().to();
+        }
         if (parent == null) {
             root = node;
         } else if (parent.mapping) {
@@ -205,7 +289,7 @@ public final class YamlReader {
         }
     }
 
-    private static Place place(Event event) {
+    private Place place(Event event) {
         Optional<Mark> start = event.getStartMark();
         Optional<Mark> end = event.getEndMark();
         if (start.isEmpty() || end.isEmpty()) {
@@ -215,27 +299,13 @@ public final class YamlReader {
         return new Place(
                 from.getLine() + 1,
                 from.getColumn() + 1,
-                from.getIndex(),
-                end.get().getIndex());
+                from.getIndex() + shift,
+                end.get().getIndex() + shift);
     }
 
-    private static Place at(Mark mark) {
-        return new Place(mark.getLine() + 1, mark.getColumn() + 1, mark.getIndex(), mark.getIndex());
-    }
-
-    private Place atIndex(int index) {
-        int line = 1;
-        int column = 1;
-        int seen = 0;
-        for (int i = 0; i < text.length() && seen < index; i = text.offsetByCodePoints(i, 1), seen++) {
-            if (text.charAt(i) == '\n') {
-                line++;
-                column = 1;
-            } else {
-                column++;
-            }
-        }
-        return new Place(line, column, index, index);
+    private Place at(Mark mark) {
+        int index = mark.getIndex() + shift;
+        return new Place(mark.getLine() + 1, mark.getColumn() + 1, index, index);
     }
 
     /** A list or mapping that has not ended yet. */
@@ -247,6 +317,7 @@ public final class YamlReader {
         private final List<Node> items = new ArrayList<>();
         private @Nullable String key;
         private @Nullable Place keyPlace;
+        private int last;
 
         private Open(boolean mapping, boolean flow, Place start) {
             this.mapping = mapping;

@@ -9,9 +9,11 @@ final class Wrap {
 
     private static final Pattern WORDS = Pattern.compile(" +");
 
+    private static final int FIRST_WIDE = 0x1100;
+
     private Wrap() {}
 
-    /** The text in lines of at most {@code width} characters, each after {@code indent}; a longer word stays whole. */
+    /** The text in lines of at most {@code width} columns, each after {@code indent}; a longer word is broken. */
     static List<String> lines(String text, String first, String indent, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder(first);
@@ -22,7 +24,18 @@ final class Wrap {
                 line = new StringBuilder(indent);
                 empty = true;
             }
-            line.append(empty ? "" : " ").append(word);
+            line.append(empty ? "" : " ");
+            int columns = columns(line);
+            for (int i = 0; i < word.length(); i = word.offsetByCodePoints(i, 1)) {
+                int c = word.codePointAt(i);
+                if (columns + columns(c) > width) {
+                    lines.add(line.toString());
+                    line = new StringBuilder(indent);
+                    columns = columns(line);
+                }
+                line.appendCodePoint(c);
+                columns += columns(c);
+            }
             empty = false;
         }
         lines.add(line.toString());
@@ -30,7 +43,19 @@ final class Wrap {
     }
 
     static int columns(CharSequence text) {
-        return (int) text.codePoints().count();
+        return text.codePoints().map(Wrap::columns).sum();
+    }
+
+    /** Columns of a terminal that a character takes; the wide ones after Unicode Standard Annex 11, by script. */
+    private static int columns(int c) {
+        if (c < FIRST_WIDE) {
+            return 1;
+        }
+        boolean wide = switch (Character.UnicodeScript.of(c)) {
+            case HAN, HIRAGANA, KATAKANA, HANGUL, BOPOMOFO, YI -> true;
+            default -> (c >= 0xFF01 && c <= 0xFF60) || (c >= 0x1F300 && c <= 0x1FAFF);
+        };
+        return wide ? 2 : 1;
     }
 
     /** The text with control characters replaced: those of a rig file must not steer a terminal. */
