@@ -148,9 +148,10 @@ public final class Binder {
                     .sorted()
                     .toList();
             String word = unknown.getPropertyName();
+            String holder = at.equals(word) ? "" : parentOf(at, word);
             return new BadInput(
                     document.file(),
-                    document.keyOf(at).orElseGet(() -> document.placeOf(at)),
+                    document.keyOf(holder, word).orElseGet(() -> document.placeOf(at)),
                     "the key " + Say.quote(word) + " is not known here." + Say.nearest(word, known) + " Allowed: "
                             + Say.list(known));
         }

@@ -85,6 +85,14 @@ public record Document(String file, String text, Node root) {
         return root.place();
     }
 
+    /** The place of a key of the mapping at a dotted path, whatever dots the key has in it. */
+    Optional<Place> keyOf(String holder, String key) {
+        return way(holder)
+                .map(way -> way.to().bare())
+                .map(node -> node instanceof Node.Fields fields ? fields.fields().get(key) : null)
+                .map(Node.Field::key);
+    }
+
     /** The place of the key that a dotted path ends in. */
     public Optional<Place> keyOf(String path) {
         return way(path)

@@ -33,7 +33,7 @@ class WithSourceTest {
         assertThat(paths).hasSizeGreaterThan(150).contains("gear.bodies.large.aids.0", "units.B.lens", "units.A.iso");
         for (String path : paths) {
             String old = Edits.slice(pair, pair.at(path).orElseThrow().place());
-            String text = Edits.apply(pair, List.of(new Edit(path, "{value: " + old + ", source: the maker, page 3}")));
+            String text = Edits.apply(pair, List.of(new Edit(path, "{value: " + old + ", source: page 3}")));
             Document with = YamlReader.read("pair.yaml", text);
             assertThat(binder.bind(with, RigSheet.class)).as(path).isEqualTo(bare);
             assertThat(Edits.slice(with, with.placeOf(path))).as(path).isEqualTo(old);
