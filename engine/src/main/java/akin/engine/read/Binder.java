@@ -29,7 +29,8 @@ import tools.jackson.databind.node.POJONode;
 public final class Binder {
 
     private static final String ID = "id";
-    private static final Set<String> KINDS = Set.of("bodies", "lenses", "recorders", "media", "adapters", "mounts", "formats");
+    private static final Set<String> KINDS =
+            Set.of("bodies", "lenses", "recorders", "media", "adapters", "mounts", "formats");
     private static final Set<String> PARTS = Set.of("modes", "profiles", "codecs", "inputs", "outputs");
     private static final Pattern WITH_PARTS = Pattern.compile("(gear\\.)?(bodies|recorders)\\.[^.]+");
 

@@ -89,7 +89,8 @@ public record Document(String file, String text, Node root) {
     Optional<Place> keyOf(String holder, String key) {
         return way(holder)
                 .map(way -> way.to().bare())
-                .map(node -> node instanceof Node.Fields fields ? fields.fields().get(key) : null)
+                .map(node ->
+                        node instanceof Node.Fields fields ? fields.fields().get(key) : null)
                 .map(Node.Field::key);
     }
 
