@@ -43,8 +43,7 @@ public record ChromaDetail(String unitName, String sampling, double share) imple
         }
         Double share = share(codec);
         return inputs.input(GradingRoom.path(unit, codec, "chroma"), WhereFound.SPEC_SHEET, share)
-                .derive(() ->
-                        new ChromaDetail(unit.name(), requireNonNull(codec.chroma()), requireNonNull(share)));
+                .derive(() -> new ChromaDetail(unit.name(), requireNonNull(codec.chroma()), requireNonNull(share)));
     }
 
     /** The key under a unit that says what it writes. */
@@ -91,8 +90,8 @@ public record ChromaDetail(String unitName, String sampling, double share) imple
                     return share != null && share == wanted.share;
                 })
                 .findFirst()
-                .ifPresent(codec -> fixes.add(Fix.set("finer", unit.path(key(unit)), codec.id())
-                        .with("codec", null, codec.id())));
+                .ifPresent(codec -> fixes.add(
+                        Fix.set("finer", unit.path(key(unit)), codec.id()).with("codec", null, codec.id())));
         fixes.add(Fix.advise("care"));
         return fixes;
     }

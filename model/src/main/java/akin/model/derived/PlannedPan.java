@@ -71,8 +71,7 @@ public record PlannedPan(
         double slowed = RatePlan.offSpeed(rig.production(), unit) ? unit.rate().perSecond() / shown : 1;
         double speed = degreesPerSecond(scene);
         double degrees = view.horizontalDegrees();
-        double guideline =
-                Judder.guidelineSeconds(rig.match().tolerances().of(Tolerance.PAN_CROSSING), shown);
+        double guideline = Judder.guidelineSeconds(rig.match().tolerances().of(Tolerance.PAN_CROSSING), shown);
         return new PlannedPan(
                 unit.name(),
                 scene,
@@ -91,8 +90,7 @@ public record PlannedPan(
     /** True when another unit's picture of the same pan suffers more, or as much and comes first by name. */
     public boolean worseIn(PlannedPan other) {
         return other.scene.equals(scene)
-                && (other.fastest < fastest
-                        || (other.fastest == fastest && other.unitName.compareTo(unitName) < 0));
+                && (other.fastest < fastest || (other.fastest == fastest && other.unitName.compareTo(unitName) < 0));
     }
 
     /** A pan that keeps to the guideline, to a tenth of a degree a second; or a reason for this one. Keys: slower, say-why. */

@@ -17,7 +17,8 @@ public record ScratchSound(String unitName, boolean recorded) implements Derived
 
     /** The fact, or what is missing for it. */
     public static List<Object> derive(Rig rig, Unit unit) {
-        if (rig.units().stream().allMatch(one -> one.sync().scratch() == null && one.sync().source() == null)) {
+        if (rig.units().stream()
+                .allMatch(one -> one.sync().scratch() == null && one.sync().source() == null)) {
             return List.of();
         }
         Boolean known = unit.sync().scratch();

@@ -21,7 +21,9 @@ public record TimecodeCount(String unitName, Counting counting) implements Deriv
     /** The counting, or what is missing for it. */
     public static List<Object> derive(Unit unit) {
         TimecodeSource source = unit.sync().source();
-        if (source == null || !source.common() || !Timecode.canDropFrame(unit.rate().fraction())) {
+        if (source == null
+                || !source.common()
+                || !Timecode.canDropFrame(unit.rate().fraction())) {
             return List.of();
         }
         Counting counting = unit.sync().counting();

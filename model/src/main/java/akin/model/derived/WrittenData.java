@@ -49,8 +49,7 @@ public record WrittenData(String unitName, double bitsPerSecond, double mediaBit
     /** Bits a second, once everything that {@link #flow} names is known. */
     static double bits(Unit unit) {
         DataFlow data = requireNonNull(requireNonNull(unit.recording().codec()).data());
-        return requireNonNull(
-                data.bitsPerSecond(requireNonNull(unit.mode().picture()), unit.rate()));
+        return requireNonNull(data.bitsPerSecond(requireNonNull(unit.mode().picture()), unit.rate()));
     }
 
     /** What the media would have to take, with this much to spare, in bits a second. */

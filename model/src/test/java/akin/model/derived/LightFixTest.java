@@ -146,7 +146,8 @@ class LightFixTest {
         assertThat(severity(draft, hero, 0.3)).isEqualTo(Severity.FIXABLE);
         // A darker unit does not clip before the hero does.
         assertThat(severity(draft, hero, -3)).isEqualTo(Severity.FIXABLE);
-        draft.recording = new Recording(null, null, new Codec("inside", Codec.Kind.ENCODED, 8, "4:2:0", null, null), null);
+        draft.recording =
+                new Recording(null, null, new Codec("inside", Codec.Kind.ENCODED, 8, "4:2:0", null, null), null);
         assertThat(severity(draft, hero, 0.3)).isEqualTo(Severity.LOSSY);
         draft.recording = new Recording(null, null, null, null);
         assertThat(severity(draft, hero, 0.3)).isEqualTo(Severity.LOSSY);

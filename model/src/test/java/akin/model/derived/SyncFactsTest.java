@@ -22,7 +22,8 @@ class SyncFactsTest {
 
     @Test
     void clocksOfWhichNothingIsPlannedAreNotLookedAt() {
-        var rig = PlannedRig.at("25").shutter("180°", null).shutter("180°", null).rig();
+        var rig =
+                PlannedRig.at("25").shutter("180°", null).shutter("180°", null).rig();
         for (Unit unit : rig.units()) {
             assertThat(TimecodeFeed.derive(rig, unit)).isEmpty();
             assertThat(ClockDrift.derive(rig.production(), unit)).isEmpty();

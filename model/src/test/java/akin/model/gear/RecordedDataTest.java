@@ -65,7 +65,8 @@ class RecordedDataTest {
 
     private static double headerRate(String codec) {
         return rows("seen").stream()
-                .filter(row -> row.text("codec").equals(codec) && row.text("source").startsWith(HEADER))
+                .filter(row ->
+                        row.text("codec").equals(codec) && row.text("source").startsWith(HEADER))
                 .mapToDouble(row -> row.number("mbps"))
                 .findFirst()
                 .orElseThrow();
