@@ -18,11 +18,12 @@ import akin.model.finding.Target;
 import akin.model.rig.Rig;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.kie.api.KieBase;
 
@@ -85,8 +86,9 @@ public final class Checker {
         Coverage coverage = Coverage.of(book.get(), rig, outcome);
         List<Assessment.Entry> entries = new ArrayList<>();
         List<Assessment.Waived> waived = new ArrayList<>();
+        Map<List<Edit>, List<String>> sideEffects = sideEffects(document, terms, ranked);
         for (Finding finding : ranked) {
-            Assessment.Entry entry = entry(document, terms, finding, outcome.findings());
+            Assessment.Entry entry = entry(document, finding, sideEffects);
             rig.waivers().stream()
                     .filter(waiver -> waiver.covers(finding))
                     .findFirst()
@@ -113,7 +115,29 @@ public final class Checker {
                         .toList());
     }
 
-    private Assessment.Entry entry(Document document, Terms terms, Finding finding, Set<Finding> all) {
+    /**
+     * What each fix would bring, by its edits. Several findings often share a fix, so each is tried once; and trying is most
+     * of the work of a check, so all cores take part.
+     */
+    private Map<List<Edit>, List<String>> sideEffects(Document document, Terms terms, List<Finding> findings) {
+        Set<String> before = findings.stream().map(Checker::subject).collect(Collectors.toSet());
+        return findings.stream()
+                .flatMap(finding -> finding.fixes().stream())
+                .map(Fix::edits)
+                .filter(edits -> !edits.isEmpty())
+                .distinct()
+                .toList()
+                .parallelStream()
+                .collect(Collectors.toConcurrentMap(
+                        edits -> edits, edits -> sideEffects(document, terms, edits, before)));
+    }
+
+    /** What a finding is about: the same rule on the same units is no new finding, whatever its numbers. */
+    private static String subject(Finding finding) {
+        return finding.rule() + finding.units();
+    }
+
+    private Assessment.Entry entry(Document document, Finding finding, Map<List<Edit>, List<String>> sideEffects) {
         RulePage page = book.get().page(finding.rule());
         List<Assessment.Remedy> remedies = new ArrayList<>();
         for (Fix fix : finding.fixes()) {
@@ -125,7 +149,7 @@ public final class Checker {
                             .map(edit -> new Assessment.Change(edit.path(), written(document, edit.path()), edit.to()))
                             .toList(),
                     Wording.of(template, finding, fix),
-                    sideEffects(document, terms, fix.edits(), all)));
+                    sideEffects.getOrDefault(fix.edits(), List.of())));
         }
         return new Assessment.Entry(
                 finding.rule(),
@@ -150,22 +174,17 @@ public final class Checker {
     }
 
     /** The findings that edits would newly give: the rig is assessed once more with the edits made. */
-    private List<String> sideEffects(Document document, Terms terms, List<Edit> edits, Set<Finding> before) {
-        if (edits.isEmpty()) {
-            return List.of();
-        }
-        Document edited = YamlReader.read(document.file(), Edits.apply(document, edits));
+    private List<String> sideEffects(Document document, Terms terms, List<Edit> edits, Set<String> before) {
         Set<Finding> after;
         try {
+            Document edited = YamlReader.read(document.file(), Edits.apply(document, edits));
             after = RuleSession.run(rules.get(), book.get().ids(), equip(edited, terms))
                     .findings();
         } catch (BadInput e) {
             return List.of("the rig file can then not be read: " + e.problem());
         }
-        Set<String> known = new HashSet<>();
-        before.forEach(finding -> known.add(finding.rule() + finding.units()));
         return after.stream()
-                .filter(finding -> !known.contains(finding.rule() + finding.units()))
+                .filter(finding -> !before.contains(subject(finding)))
                 .sorted(URGENCY)
                 .map(finding -> Wording.of(book.get().page(finding.rule()).title(), finding) + " (" + finding.rule()
                         + ", " + finding.severity() + ")")

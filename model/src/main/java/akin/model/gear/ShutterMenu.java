@@ -5,9 +5,9 @@ import akin.model.quantity.Shutter;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 
@@ -24,6 +24,8 @@ public record ShutterMenu(
         @Nullable AngleDial dial,
         List<Shutter.Time> times,
         @Nullable String option) {
+
+    private static final double FULL_TURN = 360;
 
     /**
      * Angles in even steps.
@@ -91,26 +93,19 @@ public record ShutterMenu(
 
     /**
      * The offered setting whose exposure time is nearest to the wanted one, by ratio. Times longer than the frame
-     * interval are left out. Of equally near ones, the kind {@code alike} is of, where given.
+     * interval are left out. Of an angle and a time that are equally near, the angle.
      *
      * @param seconds wanted exposure time, over 0
      * @param rate recorded frame rate
      */
     public Optional<Shutter> nearest(BigFraction seconds, FrameRate rate) {
-        List<Shutter> candidates = new ArrayList<>(angles);
-        double degrees = new Shutter.Time(seconds).degrees(rate);
-        if (dial != null) {
-            candidates.add(dial.nearest(degrees));
-        }
-        for (Shutter.Time time : times) {
-            if (time.seconds().compareTo(rate.frameSeconds()) <= 0) {
-                candidates.add(time);
-            }
-        }
         double wanted = seconds.doubleValue();
-        return candidates.stream()
-                .min(Comparator.comparingDouble(
-                        s -> Math.abs(Math.log(s.seconds(rate).doubleValue() / wanted))));
+        Shutter angle = nearestAngle(wanted, rate);
+        Shutter time = nearestTime(wanted, rate);
+        if (angle == null || time == null) {
+            return Optional.ofNullable(angle == null ? time : angle);
+        }
+        return Optional.of(distance(time.seconds(rate), wanted) < distance(angle.seconds(rate), wanted) ? time : angle);
     }
 
     /**
@@ -121,18 +116,50 @@ public record ShutterMenu(
      * @param rate recorded frame rate
      */
     public List<Shutter> around(BigFraction seconds, FrameRate rate) {
-        List<Shutter> found = new ArrayList<>();
-        if (hasAngles()) {
-            new ShutterMenu(angles, dial, List.of(), option)
-                    .nearest(seconds, rate)
-                    .ifPresent(found::add);
+        double wanted = seconds.doubleValue();
+        return Stream.of(
+                        Optional.ofNullable(nearestAngle(wanted, rate)), Optional.ofNullable(nearestTime(wanted, rate)))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    // Menus are looked through hundreds of times for one report, so distances are doubles; what is offered stays exact.
+
+    private @Nullable Shutter nearestAngle(double wanted, FrameRate rate) {
+        double degrees = wanted * rate.perSecond() * FULL_TURN;
+        Shutter.Angle best = dial == null ? null : dial.nearest(degrees);
+        double least =
+                best == null ? Double.POSITIVE_INFINITY : ratio(best.degrees().doubleValue(), degrees);
+        for (Shutter.Angle angle : angles) {
+            double apart = ratio(angle.degrees().doubleValue(), degrees);
+            if (apart < least) {
+                least = apart;
+                best = angle;
+            }
         }
-        if (hasTimes()) {
-            new ShutterMenu(List.of(), null, times, option)
-                    .nearest(seconds, rate)
-                    .ifPresent(found::add);
+        return best;
+    }
+
+    private @Nullable Shutter nearestTime(double wanted, FrameRate rate) {
+        Shutter.Time best = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (Shutter.Time time : times) {
+            double apart = distance(time.seconds(), wanted);
+            if (apart < least && time.seconds().compareTo(rate.frameSeconds()) <= 0) {
+                least = apart;
+                best = time;
+            }
         }
-        return List.copyOf(found);
+        return best;
+    }
+
+    private static double distance(BigFraction seconds, double wanted) {
+        return ratio(seconds.doubleValue(), wanted);
+    }
+
+    /** How far apart two positive numbers are, by the larger over the smaller. */
+    private static double ratio(double a, double b) {
+        return Math.max(a, b) / Math.min(a, b);
     }
 
     /** Every listed setting with its exposure time no longer than a frame; a dial is left out (ask {@link #nearest}). */
