@@ -2,6 +2,7 @@ package akin.model.finding;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param units names of the units concerned; of a pairing the hero first
  * @param path dotted path of the setting that caused it
  * @param values the evidence
- * @param fixes best first
+ * @param remedies ways to put it right, best first, worked out when first asked for
  */
 public record Finding(
         String rule,
@@ -23,19 +24,23 @@ public record Finding(
         List<String> units,
         String path,
         List<Value> values,
-        List<Fix> fixes) {
+        Fixes remedies) {
 
     /** Copies the lists and checks the magnitude. */
     public Finding {
         units = List.copyOf(units);
         values = List.copyOf(values);
-        fixes = List.copyOf(fixes);
         if (units.isEmpty()) {
             throw new IllegalArgumentException(rule + ": a finding concerns at least one unit");
         }
         if (!(magnitude >= 0) || Double.isInfinite(magnitude)) {
             throw new IllegalArgumentException(rule + ": magnitude " + magnitude);
         }
+    }
+
+    /** Ways to put it right, best first. */
+    public List<Fix> fixes() {
+        return remedies.get();
     }
 
     /** Starts a finding of one rule. */
@@ -51,7 +56,7 @@ public record Finding(
         private List<String> units = List.of();
         private String path = "";
         private final List<Value> values = new ArrayList<>();
-        private final List<Fix> fixes = new ArrayList<>();
+        private final List<Supplier<List<Fix>>> fixes = new ArrayList<>();
 
         private Draft(String rule, Severity severity) {
             this.rule = rule;
@@ -96,19 +101,19 @@ public record Finding(
 
         /** One more way to put it right, after those already given. */
         public Draft fix(Fix fix) {
-            fixes.add(fix);
+            fixes.add(() -> List.of(fix));
             return this;
         }
 
-        /** More ways to put it right, in this order. */
-        public Draft fixes(List<Fix> more) {
-            fixes.addAll(more);
+        /** More ways to put it right, in this order, worked out when they are first asked for. */
+        public Draft fixes(Supplier<List<Fix>> more) {
+            fixes.add(more);
             return this;
         }
 
         /** The finished finding. */
         public Finding build() {
-            return new Finding(rule, severity, magnitude, units, path, values, fixes);
+            return new Finding(rule, severity, magnitude, units, path, values, new Fixes(fixes));
         }
     }
 }
