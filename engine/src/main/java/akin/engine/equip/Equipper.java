@@ -307,7 +307,8 @@ public final class Equipper {
                 u.clipNames(),
                 sync(path, u),
                 java.util.Collections.unmodifiableSet(automatic),
-                Map.copyOf(u.intent()));
+                Map.copyOf(u.intent()),
+                u.build());
     }
 
     /** Where a word of a profile or an output stands: in the rig file's own gear, or else where the unit chooses. */

@@ -15,6 +15,7 @@ import akin.model.quantity.PictureSize;
 import akin.model.quantity.Shutter;
 import akin.model.quantity.Timespan;
 import akin.model.quantity.Tint;
+import akin.model.rig.Build;
 import akin.model.rig.Cable;
 import akin.model.rig.Dimming;
 import akin.model.rig.LightKind;
@@ -119,6 +120,7 @@ public record RigSheet(
             @Nullable TimecodeSheet timecode,
             @Nullable SoundSheet sound,
             @Nullable String clock,
+            @Nullable Build build,
             Map<String, String> intent) {}
 
     /** What a unit writes to. */

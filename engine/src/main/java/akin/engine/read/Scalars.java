@@ -22,19 +22,24 @@ import akin.model.quantity.ColourTemperature;
 import akin.model.quantity.CropFactor;
 import akin.model.quantity.DataRate;
 import akin.model.quantity.DataSize;
+import akin.model.quantity.Energy;
 import akin.model.quantity.FrameRate;
 import akin.model.quantity.Frequency;
 import akin.model.quantity.Iso;
 import akin.model.quantity.Length;
+import akin.model.quantity.Mass;
 import akin.model.quantity.NeutralDensity;
 import akin.model.quantity.Percent;
 import akin.model.quantity.PictureSize;
+import akin.model.quantity.Power;
 import akin.model.quantity.Shutter;
 import akin.model.quantity.Stops;
 import akin.model.quantity.Timespan;
 import akin.model.quantity.Tint;
+import akin.model.quantity.Voltage;
 import akin.model.rig.LightKind;
 import akin.model.rig.Match;
+import akin.model.rig.Standing;
 import akin.model.rig.SyncPlan;
 import akin.model.tone.CodeScale;
 import akin.model.tone.Encoding;
@@ -110,6 +115,10 @@ final class Scalars {
         quantity(module, FileLimit.class, FileLimit::parse);
         quantity(module, FrameRate.class, FrameRate::parse);
         quantity(module, Frequency.class, Frequency::parse);
+        quantity(module, Energy.class, Energy::parse);
+        quantity(module, Mass.class, Mass::parse);
+        quantity(module, Power.class, Power::parse);
+        quantity(module, Voltage.class, Voltage::parse);
         quantity(module, Iso.class, Iso::parse);
         quantity(module, Length.class, Length::parse);
         quantity(module, NeutralDensity.class, NeutralDensity::parse);
@@ -136,6 +145,7 @@ final class Scalars {
         words(module, Stabilisation.class, Stabilisation.values());
         words(module, SyncPlan.Counting.class, SyncPlan.Counting.values());
         words(module, TimecodeSource.class, TimecodeSource.values());
+        words(module, Standing.class, Standing.values());
         module.addDeserializer(Choice.class, new ChoiceReader(null));
         listOr(
                 module,

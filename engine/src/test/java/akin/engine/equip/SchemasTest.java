@@ -37,23 +37,30 @@ import akin.model.quantity.ColourTemperature;
 import akin.model.quantity.CropFactor;
 import akin.model.quantity.DataRate;
 import akin.model.quantity.DataSize;
+import akin.model.quantity.Energy;
 import akin.model.quantity.FrameRate;
 import akin.model.quantity.Frequency;
 import akin.model.quantity.Iso;
 import akin.model.quantity.Length;
+import akin.model.quantity.Mass;
 import akin.model.quantity.Mired;
 import akin.model.quantity.NeutralDensity;
 import akin.model.quantity.Percent;
 import akin.model.quantity.PictureSize;
+import akin.model.quantity.Power;
 import akin.model.quantity.Shutter;
 import akin.model.quantity.Stops;
 import akin.model.quantity.Timespan;
 import akin.model.quantity.Tint;
+import akin.model.quantity.Voltage;
+import akin.model.rig.Battery;
+import akin.model.rig.Build;
 import akin.model.rig.Cable;
 import akin.model.rig.Dimming;
 import akin.model.rig.LightKind;
 import akin.model.rig.Match;
 import akin.model.rig.Screen;
+import akin.model.rig.Standing;
 import akin.model.rig.SyncPlan;
 import akin.model.rig.Tolerance;
 import akin.model.tone.CodeScale;
@@ -114,7 +121,11 @@ class SchemasTest {
                 Map.entry("turning-speed", AngularSpeed.PATTERN),
                 Map.entry("stops", Stops.PATTERN),
                 Map.entry("percent", Percent.PATTERN),
-                Map.entry("mired", Mired.PATTERN));
+                Map.entry("mired", Mired.PATTERN),
+                Map.entry("mass", Mass.PATTERN),
+                Map.entry("power", Power.PATTERN),
+                Map.entry("energy", Energy.PATTERN),
+                Map.entry("voltage", Voltage.PATTERN));
         List<String> checked = new ArrayList<>();
         SCHEMAS.node("quantity").path("$defs").forEachEntry((name, definition) -> {
             assertThat(definition.path("description").asString("")).as(name).isNotBlank();
@@ -145,6 +156,8 @@ class SchemasTest {
         keys(rig.at("/$defs/unit/properties/timecode"), RigSheet.TimecodeSheet.class, Set.of());
         keys(rig.at("/$defs/unit/properties/sound"), RigSheet.SoundSheet.class, Set.of());
         keys(rig.at("/$defs/unit"), RigSheet.UnitSheet.class, Set.of());
+        keys(rig.at("/$defs/unit/properties/build"), Build.class, Set.of());
+        keys(rig.at("/$defs/unit/properties/build/properties/battery"), Battery.class, Set.of());
         keys(rig.at("/$defs/unit/properties/lens"), RigSheet.LensSheet.class, Set.of());
         keys(rig.at("/$defs/unit/properties/recorder"), RigSheet.RecorderSheet.class, Set.of());
         keys(rig.at("/$defs/unit/properties/recorder/properties/cable"), Cable.class, Set.of());
@@ -178,6 +191,7 @@ class SchemasTest {
         words(rig.at("/properties/match/properties/view/enum"), Match.ViewAxis.values());
         words(rig.at("/properties/scenes/items/properties/lights/items/enum"), LightKind.values());
         words(rig.at("/$defs/unit/properties/stabilisation/enum"), Stabilisation.values());
+        words(rig.at("/$defs/unit/properties/build/properties/standing/enum"), Standing.values());
         words(rig.at("/$defs/unit/properties/recorder/properties/reads/enum"), SignalRange.values());
         words(gear.at("/$defs/stabilisation/else/enum"), Stabilisation.values());
         words(gear.at("/$defs/signal-range/else/enum"), SignalRange.values());

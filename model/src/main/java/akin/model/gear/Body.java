@@ -1,7 +1,9 @@
 package akin.model.gear;
 
+import akin.model.quantity.Mass;
 import akin.model.quantity.NeutralDensity;
 import akin.model.quantity.Percent;
+import akin.model.quantity.Power;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -28,6 +30,10 @@ import org.jspecify.annotations.Nullable;
  * @param outputs its picture connectors, by id
  * @param clips how it writes clips
  * @param clock what it counts timecode by
+ * @param keepsSettings true when it still knows its settings after it was switched off
+ * @param firmware version that these facts were taken from
+ * @param power what it draws at most
+ * @param mass its mass, without battery and lens
  * @param source where these facts come from
  */
 public record Body(
@@ -52,6 +58,10 @@ public record Body(
         Map<String, Output> outputs,
         @Nullable Clips clips,
         @Nullable Clock clock,
+        @Nullable Boolean keepsSettings,
+        @Nullable String firmware,
+        @Nullable Power power,
+        @Nullable Mass mass,
         @Nullable String source) {
 
     /** The dotted path of one of its facts, such as {@code gear.bodies.x.modes.y.readout}. */

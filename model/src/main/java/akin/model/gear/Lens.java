@@ -2,6 +2,7 @@ package akin.model.gear;
 
 import akin.model.quantity.Aperture;
 import akin.model.quantity.Length;
+import akin.model.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param circle diameter of the image circle
  * @param closeFocus nearest distance it focuses at, from the image plane
  * @param stabilised whether a group of it moves to steady the picture
+ * @param mass its mass
  */
 public record Lens(
         String id,
@@ -41,7 +43,50 @@ public record Lens(
         @Nullable Length circle,
         @Nullable Length closeFocus,
         @Nullable Boolean stabilised,
+        @Nullable Mass mass,
         @Nullable String source) {
+
+    /** A lens of which the mass is not known. */
+    public Lens(
+            String id,
+            @Nullable String name,
+            @Nullable String maker,
+            @Nullable String family,
+            @Nullable String mount,
+            @Nullable Length focal,
+            @Nullable Length focalTo,
+            @Nullable Double squeeze,
+            @Nullable Aperture open,
+            @Nullable Aperture openAtLong,
+            @Nullable Aperture closed,
+            @Nullable Aperture openT,
+            @Nullable Aperture closedT,
+            @Nullable Iris iris,
+            @Nullable Length circle,
+            @Nullable Length closeFocus,
+            @Nullable Boolean stabilised,
+            @Nullable String source) {
+        this(
+                id,
+                name,
+                maker,
+                family,
+                mount,
+                focal,
+                focalTo,
+                squeeze,
+                open,
+                openAtLong,
+                closed,
+                openT,
+                closedT,
+                iris,
+                circle,
+                closeFocus,
+                stabilised,
+                null,
+                source);
+    }
 
     /** How an iris is set. */
     public enum Iris {

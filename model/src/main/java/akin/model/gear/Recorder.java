@@ -1,6 +1,8 @@
 package akin.model.gear;
 
 import akin.model.quantity.FrameRate;
+import akin.model.quantity.Mass;
+import akin.model.quantity.Power;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +17,10 @@ import org.jspecify.annotations.Nullable;
  * @param clips how it writes clips
  * @param aids the exposure aids it shows, most exact first
  * @param inputs its picture inputs, by id
+ * @param keepsSettings true when it still knows its settings after it was switched off
+ * @param firmware version that these facts were taken from
+ * @param power what it draws at most
+ * @param mass its mass, without battery and lens
  */
 public record Recorder(
         String id,
@@ -26,20 +32,11 @@ public record Recorder(
         @Nullable Clips clips,
         @Nullable List<Aid> aids,
         Map<String, Input> inputs,
+        @Nullable Boolean keepsSettings,
+        @Nullable String firmware,
+        @Nullable Power power,
+        @Nullable Mass mass,
         @Nullable String source) {
-
-    /** A recorder of which nothing is known of its inputs and clips. */
-    public Recorder(
-            String id,
-            @Nullable String name,
-            @Nullable String maker,
-            Map<String, Codec> codecs,
-            @Nullable List<FrameRate> rates,
-            @Nullable SignalRange reads,
-            @Nullable List<Aid> aids,
-            @Nullable String source) {
-        this(id, name, maker, codecs, rates, reads, null, aids, Map.of(), source);
-    }
 
     /** The dotted path of one of its facts. */
     public String path(String key) {

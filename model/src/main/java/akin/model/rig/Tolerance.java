@@ -32,6 +32,10 @@ public enum Tolerance {
     SCREEN_BAR("screen-bar", "%"),
     /** Frames by which the picture on the way to a recorder may come later than sound and timecode. */
     LINK_DELAY("link-delay", "frames"),
+    /** Part of a battery's energy that is not planned to be used. */
+    BATTERY_SPARE("battery-spare", "%"),
+    /** Part of a support's rating that is not planned to be used. */
+    PAYLOAD_SPARE("payload-spare", "%"),
     /** Airy disk in photosites at which diffraction softens the picture. */
     DIFFRACTION("diffraction", "photosites"),
     /** Neutral density from which infra-red pollution shows without an infra-red cut. */

@@ -43,6 +43,7 @@ import org.jspecify.annotations.Nullable;
  * @param sync how it is kept in step with the others
  * @param automatic settings that the body is left to choose
  * @param intents reasons given for settings that would otherwise be faults, by key under the unit
+ * @param build what drives and carries it; null when not said
  */
 public record Unit(
         String name,
@@ -66,7 +67,8 @@ public record Unit(
         @Nullable String clipNames,
         SyncPlan sync,
         Set<Setting> automatic,
-        Map<String, String> intents) {
+        Map<String, String> intents,
+        @Nullable Build build) {
 
     /** The dotted path of one of its keys, such as {@code units.B.shutter}. */
     public String path(String key) {

@@ -135,6 +135,10 @@ final class PlannedRig {
                 Map.of(),
                 null,
                 null,
+                null,
+                null,
+                null,
+                null,
                 null);
         units.add(new Unit(
                 name,
@@ -158,7 +162,8 @@ final class PlannedRig {
                 null,
                 SyncPlan.UNSAID,
                 Set.of(),
-                intents));
+                intents,
+                null));
         return this;
     }
 
@@ -186,7 +191,8 @@ final class PlannedRig {
                 unit.clipNames(),
                 unit.sync(),
                 automatic,
-                unit.intents());
+                unit.intents(),
+                unit.build());
     }
 
     /** The rig, with the limits of the profile for shots cut back to back. */

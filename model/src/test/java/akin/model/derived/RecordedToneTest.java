@@ -164,8 +164,21 @@ class RecordedToneTest {
     private static LightRig.Draft external(String forces, SignalRange sends, SignalRange reads, SignalRange fixed) {
         LightRig.Draft draft = LightRig.draft("B");
         Output output = new Output("out", Codec.Kind.ENCODED, 10, "4:2:2", forces, null, sends, null, null);
-        Recorder recorder =
-                new Recorder("box", null, null, Map.of("video", VIDEO), null, fixed, List.of(Aid.WAVEFORM), null);
+        Recorder recorder = new Recorder(
+                "box",
+                null,
+                null,
+                Map.of("video", VIDEO),
+                null,
+                fixed,
+                null,
+                List.of(Aid.WAVEFORM),
+                Map.of(),
+                null,
+                null,
+                null,
+                null,
+                null);
         draft.recording = new Recording(recorder, output, VIDEO, reads);
         return draft;
     }
