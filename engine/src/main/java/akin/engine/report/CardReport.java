@@ -132,15 +132,22 @@ public final class CardReport {
         return Numbers.spoken(target.value(), target.scale()) + " on the " + target.aid();
     }
 
-    /** Settings that come back to the maker's own on many bodies; which do on this one is not known, so all are listed. */
+    /** What has to be looked at again after the unit, or its recorder, was switched off. */
     private static List<Line> recheck(Unit unit) {
-        return List.of(
-                new Line("check", "frame rate, profile, shutter, ISO, white"),
-                new Line(
-                        "",
-                        unit.recording().external()
-                                ? "and that the recorder sees and records the signal"
-                                : "and the date"));
+        List<Line> lines = new ArrayList<>();
+        lines.add(new Line("body", recheck(unit.body().keepsSettings())));
+        Recorder recorder = unit.recording().recorder();
+        if (recorder != null) {
+            lines.add(new Line("recorder", recheck(recorder.keepsSettings()) + "; and that it sees the signal"));
+        }
+        return lines;
+    }
+
+    private static String recheck(@Nullable Boolean keepsSettings) {
+        if (keepsSettings == null) {
+            return "all of the above: whether it keeps its settings is not known";
+        }
+        return keepsSettings ? "keeps its settings: a glance at rate, shutter and ISO" : "all of the above: it forgets";
     }
 
     private static void section(List<String> out, String title, List<Line> lines, Markup markup) {

@@ -50,6 +50,14 @@ class CardReportTest {
     }
 
     @Test
+    void whatToCheckAfterPowerUpFollowsFromWhatTheDeviceKeeps() {
+        assertThat(card("gear: {bodies: {small: {keeps-settings: false}}}", CardReport.Markup.TEXT))
+                .containsSubsequence("Unit A", "keeps its settings", "Unit B", "all of the above: it forgets");
+        assertThat(card("gear: {bodies: {small: {keeps-settings: ~}}}", CardReport.Markup.TEXT))
+                .containsSubsequence("Unit B", "whether it keeps its settings is not known");
+    }
+
+    @Test
     void noLineIsWiderThanASlip() {
         assertThat(card("units: {B: {shutter: 1/60, iso: 200}}", CardReport.Markup.TEXT)
                         .lines())

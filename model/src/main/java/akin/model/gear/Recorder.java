@@ -38,19 +38,6 @@ public record Recorder(
         @Nullable Mass mass,
         @Nullable String source) {
 
-    /** A recorder of which nothing is known of its inputs, power, mass and memory. */
-    public Recorder(
-            String id,
-            @Nullable String name,
-            @Nullable String maker,
-            Map<String, Codec> codecs,
-            @Nullable List<FrameRate> rates,
-            @Nullable SignalRange reads,
-            @Nullable List<Aid> aids,
-            @Nullable String source) {
-        this(id, name, maker, codecs, rates, reads, aids, Map.of(), null, null, null, null, source);
-    }
-
     /** The dotted path of one of its facts. */
     public String path(String key) {
         return "gear.recorders." + id + "." + key;
