@@ -50,7 +50,8 @@ public record BatteryLife(String unitName, double wattHours, double watts, doubl
         return whole < 1
                 ? List.of(bigger)
                 : List.of(
-                        Fix.set("swap", unit.path("build.runs"), whole + " min").with("every", null, (double) whole, "min"),
+                        Fix.set("swap", unit.path("build.runs"), whole + " min")
+                                .with("every", null, (double) whole, "min"),
                         bigger);
     }
 

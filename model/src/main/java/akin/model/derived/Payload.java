@@ -44,7 +44,8 @@ public record Payload(String unitName, double kilograms, double rated) implement
                     + requireNonNull(requireNonNull(lens).lens().mass()).grams()
                     + (recorder == null ? 0 : requireNonNull(recorder.mass()).grams())
                     + requireNonNull(build.accessories()).grams();
-            return new Payload(unit.name(), grams / GRAMS, requireNonNull(build.rating()).grams() / GRAMS);
+            return new Payload(
+                    unit.name(), grams / GRAMS, requireNonNull(build.rating()).grams() / GRAMS);
         });
     }
 
