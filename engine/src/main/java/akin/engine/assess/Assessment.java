@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param waived findings that a waiver covers, most urgent first; they do not count towards the verdict
  * @param unchecked what could not be checked
  * @param targets levels to aim at, by unit
+ * @param cautions what in the plan can hurt people or gear, each once, in the order of the book
  */
 public record Assessment(
         String file,
@@ -32,7 +33,8 @@ public record Assessment(
         List<Entry> findings,
         List<Waived> waived,
         List<Unchecked> unchecked,
-        List<Target> targets) {
+        List<Target> targets,
+        List<Caution> cautions) {
 
     /** Copies the lists. */
     public Assessment {
@@ -40,6 +42,7 @@ public record Assessment(
         waived = List.copyOf(waived);
         unchecked = List.copyOf(unchecked);
         targets = List.copyOf(targets);
+        cautions = List.copyOf(cautions);
     }
 
     /** How many findings have this severity. */
@@ -84,6 +87,33 @@ public record Assessment(
      */
     public record Waived(
             Entry entry, String because, @Nullable LocalDate until) {}
+
+    /**
+     * A caution, said once however often it applies.
+     *
+     * @param rule id of the rule
+     * @param sentence what to take care of
+     * @param reasons why it applies
+     */
+    public record Caution(String rule, String sentence, List<Reason> reasons) {
+
+        /** Copies the list. */
+        public Caution {
+            reasons = List.copyOf(reasons);
+        }
+    }
+
+    /**
+     * Why a caution applies.
+     *
+     * @param words why, in words
+     * @param unit name of the unit that calls for it; null when a scene does
+     * @param scene name of the scene that calls for it; null when a unit does
+     * @param path dotted path of what calls for it
+     * @param place where that stands in the file
+     */
+    public record Reason(
+            String words, @Nullable String unit, @Nullable String scene, String path, Place place) {}
 
     /**
      * A fix in words, with its edits and what else they would do.

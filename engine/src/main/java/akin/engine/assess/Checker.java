@@ -11,6 +11,7 @@ import akin.engine.read.Binder;
 import akin.engine.read.Document;
 import akin.engine.read.Node;
 import akin.engine.read.YamlReader;
+import akin.model.finding.Caution;
 import akin.model.finding.Edit;
 import akin.model.finding.Finding;
 import akin.model.finding.Fix;
@@ -112,7 +113,8 @@ public final class Checker {
                         .sorted(Comparator.comparing(Target::unit)
                                 .thenComparing(Target::name)
                                 .thenComparing(Target::aid))
-                        .toList());
+                        .toList(),
+                cautions(document, outcome.cautions()));
     }
 
     /**
@@ -130,6 +132,27 @@ public final class Checker {
                 .parallelStream()
                 .collect(Collectors.toConcurrentMap(
                         edits -> edits, edits -> sideEffects(document, terms, edits, before)));
+    }
+
+    /** Each caution once, with every reason in the order of its words. */
+    private List<Assessment.Caution> cautions(Document document, Set<Caution> found) {
+        return book.get().pages().stream()
+                .map(page -> new Assessment.Caution(
+                        page.id(),
+                        page.title(),
+                        found.stream()
+                                .filter(caution -> caution.rule().equals(page.id()))
+                                .map(caution -> new Assessment.Reason(
+                                        Wording.of(page.because(), caution),
+                                        caution.unit(),
+                                        caution.scene(),
+                                        caution.path(),
+                                        document.placeOf(caution.path())))
+                                .sorted(Comparator.comparing(Assessment.Reason::words)
+                                        .thenComparing(Assessment.Reason::path))
+                                .toList()))
+                .filter(caution -> !caution.reasons().isEmpty())
+                .toList();
     }
 
     /** What a finding is about: the same rule on the same units is no new finding, whatever its numbers. */

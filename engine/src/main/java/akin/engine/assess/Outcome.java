@@ -1,5 +1,6 @@
 package akin.engine.assess;
 
+import akin.model.finding.Caution;
 import akin.model.finding.Finding;
 import akin.model.finding.Missing;
 import akin.model.finding.Target;
@@ -14,5 +15,11 @@ import java.util.Set;
  * @param missing facts that could not be derived
  * @param known names of the facts that were derived, by unit
  * @param targets levels to aim at
+ * @param cautions what can hurt people or gear, without duplicates
  */
-record Outcome(Set<Finding> findings, Set<Missing> missing, Map<String, Set<String>> known, List<Target> targets) {}
+record Outcome(
+        Set<Finding> findings,
+        Set<Missing> missing,
+        Map<String, Set<String>> known,
+        List<Target> targets,
+        Set<Caution> cautions) {}

@@ -1,6 +1,7 @@
 package akin.engine.assess;
 
 import akin.model.derived.Derived;
+import akin.model.finding.Caution;
 import akin.model.finding.Finding;
 import akin.model.finding.Missing;
 import akin.model.finding.RuleIds;
@@ -56,6 +57,7 @@ final class RuleSession {
         Set<Missing> missing = new LinkedHashSet<>();
         Map<String, Set<String>> known = new HashMap<>();
         List<Target> targets = new ArrayList<>();
+        Set<Caution> cautions = new LinkedHashSet<>();
         for (Object fact : session.getObjects()) {
             if (fact instanceof Finding finding) {
                 findings.add(finding);
@@ -63,11 +65,13 @@ final class RuleSession {
                 missing.add(gap);
             } else if (fact instanceof Target target) {
                 targets.add(target);
+            } else if (fact instanceof Caution caution) {
+                cautions.add(caution);
             } else if (fact instanceof Derived derived) {
                 known.computeIfAbsent(derived.unitName(), unit -> new HashSet<>())
                         .add(Derived.nameOf(fact.getClass()));
             }
         }
-        return new Outcome(findings, missing, known, targets);
+        return new Outcome(findings, missing, known, targets, cautions);
     }
 }

@@ -1,5 +1,6 @@
 package akin.engine.assess;
 
+import akin.model.finding.Caution;
 import akin.model.finding.Finding;
 import akin.model.finding.Fix;
 import akin.model.finding.Value;
@@ -13,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  * Fills the sentence templates of a rule's page from a finding's values.
  *
  * <p>{@code {unit}} and {@code {hero}} are names of units. {@code {x}} is the value called x of the comparison,
- * {@code {x:unit}} and {@code {x:hero}} that of one unit.
+ * {@code {x:unit}} and {@code {x:hero}} that of one unit. Of a caution there are {@code {where}}, its unit or scene, and
+ * {@code {what}}.
  */
 final class Wording {
 
@@ -31,9 +33,21 @@ final class Wording {
         return fill(template, finding, values);
     }
 
+    static String of(String template, Caution caution) {
+        return fill(
+                template,
+                caution.rule(),
+                List.of(caution.where()),
+                List.of(new Value.Word("where", null, caution.where()), new Value.Word("what", null, caution.what())));
+    }
+
     private static String fill(String template, Finding finding, List<Value> values) {
-        String hero = finding.units().get(0);
-        String unit = finding.units().get(finding.units().size() - 1);
+        return fill(template, finding.rule(), finding.units(), values);
+    }
+
+    private static String fill(String template, String rule, List<String> units, List<Value> values) {
+        String hero = units.get(0);
+        String unit = units.get(units.size() - 1);
         Matcher slots = SLOT.matcher(template);
         StringBuilder out = new StringBuilder();
         while (slots.find()) {
@@ -45,7 +59,7 @@ final class Wording {
             } else if (of == null && name.equals("hero")) {
                 text = hero;
             } else {
-                text = value(finding.rule(), name, of == null ? null : of.equals("unit") ? unit : hero, values);
+                text = value(rule, name, of == null ? null : of.equals("unit") ? unit : hero, values);
             }
             slots.appendReplacement(out, Matcher.quoteReplacement(text));
         }

@@ -26,6 +26,7 @@ public final class RuleBook {
             "link",
             "sync",
             "kit",
+            "caution",
             "waiver");
 
     private final Map<String, RulePage> pages;

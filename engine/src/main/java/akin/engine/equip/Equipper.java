@@ -25,8 +25,10 @@ import akin.model.quantity.Shutter;
 import akin.model.rig.Delivery;
 import akin.model.rig.FittedLens;
 import akin.model.rig.Kit;
+import akin.model.rig.LutHolder;
 import akin.model.rig.Match;
 import akin.model.rig.MediaPlan;
+import akin.model.rig.Monitor;
 import akin.model.rig.Production;
 import akin.model.rig.Recording;
 import akin.model.rig.Rig;
@@ -53,6 +55,7 @@ import org.jspecify.annotations.Nullable;
 public final class Equipper {
 
     private static final String DEFAULT_TOLERANCE = "intercut";
+    private static final int SMALLEST_TABLE = 2;
     private static final Pattern ZONE = Pattern.compile("UTC([+-][01][0-9]:[0-5][0-9])?");
 
     private final Document document;
@@ -141,12 +144,7 @@ public final class Equipper {
         RigSheet.ProductionSheet p = sheet.production();
         RigSheet.DeliverySheet d = p.delivery();
         if (d != null && d.encoding() != null) {
-            found(
-                    d.encoding(),
-                    "production.delivery.encoding",
-                    "encoding",
-                    catalogue::encoding,
-                    () -> catalogue.ids("encodings"));
+            encoding(d.encoding(), "production.delivery.encoding");
         }
         return new Production(
                 p.name(),
@@ -267,19 +265,9 @@ public final class Equipper {
                         wordOf(path, body, profile, output != null && output.gamut() != null ? output : null, "gamut"),
                         "gamut",
                         gamuts());
-        Encoding encoding = encodingId == null
-                ? null
-                : found(
-                        encodingId,
-                        wordOf(
-                                path,
-                                body,
-                                profile,
-                                output != null && output.encoding() != null ? output : null,
-                                "encoding"),
-                        "encoding",
-                        catalogue::encoding,
-                        () -> catalogue.ids("encodings"));
+        Encoding encoding = encoding(
+                encodingId,
+                wordOf(path, body, profile, output != null && output.encoding() != null ? output : null, "encoding"));
         Set<Setting> automatic = EnumSet.noneOf(Setting.class);
         Shutter shutter = given(u.shutter(), Setting.SHUTTER, automatic);
         Iso iso = given(u.iso(), Setting.ISO, automatic);
@@ -308,7 +296,8 @@ public final class Equipper {
                 sync(path, u),
                 java.util.Collections.unmodifiableSet(automatic),
                 Map.copyOf(u.intent()),
-                u.build());
+                u.build(),
+                monitor(path + "monitor.", u.monitor(), recording));
     }
 
     /** Where a word of a profile or an output stands: in the rig file's own gear, or else where the unit chooses. */
@@ -369,6 +358,48 @@ public final class Equipper {
         return new MediaPlan(
                 found(m.use(), path + "use", "card or drive", catalogue::media, () -> catalogue.ids("media")),
                 m.count());
+    }
+
+    private @Nullable Monitor monitor(String path, RigSheet.@Nullable MonitorSheet m, Recording recording) {
+        if (m == null) {
+            return null;
+        }
+        if (m.look().isBlank()) {
+            throw document.error(
+                    path + "look", "a look needs a name; a picture watched as it is recorded has look: none");
+        }
+        if (m.look().equals(Monitor.NO_LOOK)) {
+            if (!m.equals(new RigSheet.MonitorSheet(m.look(), null, null, null, null, null, null, null))) {
+                throw document.error(
+                        path + "look",
+                        "read " + Say.quote(m.look())
+                                + "; a picture watched as it is recorded has no table, so no other"
+                                + " key stands beside it");
+            }
+            return Monitor.PLAIN;
+        }
+        if (m.size() != null && m.size() < SMALLEST_TABLE) {
+            throw document.error(
+                    path + "size",
+                    "read " + m.size() + "; a table has " + SMALLEST_TABLE
+                            + " points or more along an edge, such as 33");
+        }
+        if (m.heldBy() == LutHolder.RECORDER && !recording.external()) {
+            throw document.error(path + "held-by", "read 'recorder'; this unit records inside and has none");
+        }
+        return new Monitor(
+                m.look(),
+                encoding(m.encoding(), path + "encoding"),
+                m.gamut() == null ? null : one(m.gamut(), path + "gamut", "gamut", gamuts()),
+                m.size(),
+                encoding(m.viewing(), path + "viewing"),
+                m.heldBy(),
+                m.accepts(),
+                m.recorded());
+    }
+
+    private @Nullable Encoding encoding(@Nullable String id, String path) {
+        return id == null ? null : found(id, path, "encoding", catalogue::encoding, () -> catalogue.ids("encodings"));
     }
 
     private SyncPlan sync(String path, RigSheet.UnitSheet u) {

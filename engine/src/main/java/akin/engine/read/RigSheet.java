@@ -19,6 +19,7 @@ import akin.model.rig.Build;
 import akin.model.rig.Cable;
 import akin.model.rig.Dimming;
 import akin.model.rig.LightKind;
+import akin.model.rig.LutHolder;
 import akin.model.rig.Match;
 import akin.model.rig.Screen;
 import akin.model.rig.SyncPlan;
@@ -121,7 +122,19 @@ public record RigSheet(
             @Nullable SoundSheet sound,
             @Nullable String clock,
             @Nullable Build build,
+            @Nullable MonitorSheet monitor,
             Map<String, String> intent) {}
+
+    /** What the picture of a unit is judged through. */
+    public record MonitorSheet(
+            @JsonProperty(required = true) String look,
+            @Nullable String encoding,
+            @Nullable String gamut,
+            @Nullable Integer size,
+            @Nullable String viewing,
+            @Nullable LutHolder heldBy,
+            @Nullable List<Integer> accepts,
+            @Nullable Boolean recorded) {}
 
     /** What a unit writes to. */
     public record MediaPlanSheet(

@@ -38,6 +38,7 @@ import akin.model.quantity.Timespan;
 import akin.model.quantity.Tint;
 import akin.model.quantity.Voltage;
 import akin.model.rig.LightKind;
+import akin.model.rig.LutHolder;
 import akin.model.rig.Match;
 import akin.model.rig.Standing;
 import akin.model.rig.SyncPlan;
@@ -138,6 +139,7 @@ final class Scalars {
         words(module, Connector.class, Connector.values());
         words(module, Lens.Iris.class, Lens.Iris.values());
         words(module, LightKind.class, LightKind.values());
+        words(module, LutHolder.class, LutHolder.values());
         words(module, Match.ViewAxis.class, Match.ViewAxis.values());
         words(module, Sampling.class, Sampling.values());
         words(module, SignalRange.class, SignalRange.values());

@@ -3,6 +3,7 @@ package akin.engine.report;
 import akin.engine.assess.Assessment;
 import akin.engine.assess.Numbers;
 import akin.engine.assess.Unchecked;
+import akin.engine.read.Place;
 import akin.model.finding.Severity;
 import akin.model.finding.Target;
 import akin.model.finding.Value;
@@ -76,6 +77,11 @@ public final class JsonReport {
                 json.writeEndObject();
             }
             json.writeEndArray();
+            json.writeArrayPropertyStart("cautions");
+            for (Assessment.Caution caution : a.cautions()) {
+                caution(json, a, caution);
+            }
+            json.writeEndArray();
             json.writeEndObject();
         }
         return out.append('\n').toString();
@@ -110,12 +116,7 @@ public final class JsonReport {
             json.writeEndObject();
         }
         json.writeEndArray();
-        json.writeObjectPropertyStart("at");
-        json.writeStringProperty("file", a.file());
-        json.writeNumberProperty("line", entry.place().line());
-        json.writeNumberProperty("column", entry.place().column());
-        json.writeStringProperty("path", entry.path());
-        json.writeEndObject();
+        at(json, a, entry.place(), entry.path());
         strings(json, "sources", entry.sources());
         if (waived != null) {
             json.writeObjectPropertyStart("waiver");
@@ -126,6 +127,36 @@ public final class JsonReport {
                     waived.until() == null ? null : waived.until().toString());
             json.writeEndObject();
         }
+        json.writeEndObject();
+    }
+
+    private static void caution(JsonGenerator json, Assessment a, Assessment.Caution caution) {
+        json.writeStartObject();
+        json.writeStringProperty("rule", caution.rule());
+        json.writeStringProperty("caution", caution.sentence());
+        json.writeArrayPropertyStart("reasons");
+        for (Assessment.Reason reason : caution.reasons()) {
+            json.writeStartObject();
+            json.writeStringProperty("because", reason.words());
+            if (reason.unit() != null) {
+                json.writeStringProperty("unit", reason.unit());
+            }
+            if (reason.scene() != null) {
+                json.writeStringProperty("scene", reason.scene());
+            }
+            at(json, a, reason.place(), reason.path());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private static void at(JsonGenerator json, Assessment a, Place place, String path) {
+        json.writeObjectPropertyStart("at");
+        json.writeStringProperty("file", a.file());
+        json.writeNumberProperty("line", place.line());
+        json.writeNumberProperty("column", place.column());
+        json.writeStringProperty("path", path);
         json.writeEndObject();
     }
 

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** The report for people at a terminal: 80 columns, most urgent first, everything told in words. */
 public final class TextReport {
@@ -50,6 +51,7 @@ public final class TextReport {
         waived(out, assessment.waived());
         targets(out, assessment.targets());
         unchecked(out, assessment.unchecked());
+        cautions(out, assessment.cautions());
         out.add("");
         out.addAll(Wrap.lines(lastLine(assessment), "", "", WIDTH));
         return String.join("\n", out) + "\n";
@@ -162,6 +164,25 @@ public final class TextReport {
             out.addAll(Wrap.lines(Wrap.clean(fact), INDENT, INDENT + INDENT, WIDTH));
             out.addAll(Wrap.lines("waits: " + String.join(", ", rules), INDENT + INDENT, INDENT + INDENT, WIDTH));
         });
+    }
+
+    private static void cautions(List<String> out, List<Assessment.Caution> cautions) {
+        if (cautions.isEmpty()) {
+            return;
+        }
+        out.add("");
+        out.addAll(Wrap.lines(
+                "TAKE CARE: local code and licensed or qualified people decide, not this report", "", INDENT, WIDTH));
+        for (Assessment.Caution caution : cautions) {
+            out.addAll(Wrap.lines(Wrap.clean(caution.sentence()), INDENT, INDENT + INDENT, WIDTH));
+            String reasons =
+                    caution.reasons().stream().map(Assessment.Reason::words).collect(Collectors.joining("; "));
+            out.addAll(Wrap.lines(
+                    Wrap.clean("Here: " + reasons) + " [" + caution.rule() + "]",
+                    INDENT + INDENT,
+                    INDENT + INDENT,
+                    WIDTH));
+        }
     }
 
     private static String lastLine(Assessment a) {

@@ -43,6 +43,7 @@ class RulePagesTest {
     private static final Path RULES = Path.of("..", "rules", "src", "main", "resources", "akin", "rules");
     private static final Pattern FINDS = Pattern.compile("# finds: (baked-in|lossy|fixable|advice)");
     private static final Pattern AIMS = Pattern.compile("# aims: (.+)");
+    private static final Pattern SAYS = Pattern.compile("# says: (.+)");
     private static final Pattern UNCHECKED = Pattern.compile("# unchecked");
 
     private static final Terms TERMS = new Terms(null, LocalDate.of(2027, 1, 1));
@@ -124,7 +125,9 @@ class RulePagesTest {
         assertThat(unchecked)
                 .as("%s could not be checked; say '# unchecked' where that is meant", id)
                 .isEqualTo(UNCHECKED.matcher(example.text()).find());
-        if (pages.get(id).severities().isEmpty()) {
+        if (id.startsWith("caution/")) {
+            proveCautions(id, example, changes, assessment);
+        } else if (pages.get(id).severities().isEmpty()) {
             proveAims(id, example, changes, assessment);
         } else if (example.fires()) {
             assertThat(expected)
@@ -153,6 +156,30 @@ class RulePagesTest {
         assertThat(found.isEmpty())
                 .as("an example under Fires has an aim; one that stays quiet has none")
                 .isEqualTo(!example.fires());
+    }
+
+    /** A caution is said once, with exactly the reasons that an example says, each on the line of what calls for it. */
+    private static void proveCautions(String id, Pages.Example example, Document changes, Assessment assessment) {
+        Map<Integer, String> expected = new TreeMap<>();
+        int number = 1;
+        for (String line : example.text().split("\n", -1)) {
+            Matcher says = SAYS.matcher(line);
+            if (says.find()) {
+                expected.put(number, says.group(1).strip());
+            }
+            number++;
+        }
+        List<Assessment.Caution> said =
+                assessment.cautions().stream().filter(c -> c.rule().equals(id)).toList();
+        assertThat(said).as("%s, said once", id).hasSize(example.fires() ? 1 : 0);
+        Map<Integer, String> found = said.stream()
+                .flatMap(caution -> caution.reasons().stream())
+                .collect(toMap(
+                        reason -> changes.placeOf(reason.path()).line(),
+                        Assessment.Reason::words,
+                        (a, b) -> a + " and " + b,
+                        TreeMap::new));
+        assertThat(found).as("reasons of %s by line of the example", id).isEqualTo(expected);
     }
 
     /** A fix that edits removes its finding, and brings no other that it did not announce. */

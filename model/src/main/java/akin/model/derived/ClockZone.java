@@ -15,6 +15,21 @@ import java.util.List;
  */
 public record ClockZone(String unitName, String zone) implements Derived {
 
+    /** True when the other clock shows another time, whatever the zones are called: UTC is UTC+00:00. */
+    public boolean differs(ClockZone other) {
+        return minutes() != other.minutes();
+    }
+
+    /** Minutes ahead of UTC, from UTC or UTC+01:00. */
+    private int minutes() {
+        if (zone.equals("UTC")) {
+            return 0;
+        }
+        int hours = Integer.parseInt(zone.substring(4, 6));
+        int size = 60 * hours + Integer.parseInt(zone.substring(7, 9));
+        return zone.charAt(3) == '-' ? -size : size;
+    }
+
     /** The fact, or what is missing for it. */
     public static List<Object> derive(Rig rig, Unit unit) {
         if (rig.units().stream().allMatch(one -> one.sync().clock() == null)) {

@@ -27,8 +27,11 @@ public record GreyAim(
 
     private static final String CARD = "middle-grey";
 
-    /** The aim, or what is missing for it. */
+    /** The aim, or what is missing for it; nothing where a table is recorded, whose curve for grey nobody has told. */
     public static List<Object> derive(Unit unit) {
+        if (LookRecorded.says(unit)) {
+            return List.of();
+        }
         Recorder recorder = unit.recording().recorder();
         List<Aid> aids = recorder == null ? unit.body().aids() : recorder.aids();
         Inputs inputs = RecordedEncoding.require(Inputs.of(GreyAim.class, unit), unit);

@@ -8,6 +8,8 @@ import akin.model.gear.Adapter;
 import akin.model.gear.Lens;
 import akin.model.quantity.Aperture;
 import akin.model.rig.FittedLens;
+import akin.model.rig.Tolerance;
+import akin.model.rig.Tolerances;
 import akin.model.rig.Unit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -33,12 +35,6 @@ public record PhotometricStop(String unitName, Aperture setting, double tNumber,
         /** The f number taken for the T number, since what the lens loses is not known. */
         GUESSED
     }
-
-    /** Light a prime is taken to lose at most when nothing is known, in stops. Common practice, no source. */
-    public static final double PRIME_LOSS = 1.0 / 3;
-
-    /** Light a zoom is taken to lose at most when nothing is known, in stops. Common practice, no source. */
-    public static final double ZOOM_LOSS = 2.0 / 3;
 
     /** The photometric stop, or what is missing for it. */
     public static List<Object> derive(Unit unit) {
@@ -79,9 +75,9 @@ public record PhotometricStop(String unitName, Aperture setting, double tNumber,
     }
 
     /** How much darker the unit may be than its f number says: what a lens of its kind loses at most, in stops. */
-    public static double doubt(Unit unit) {
+    public static double doubt(Unit unit, Tolerances limits) {
         FittedLens fitted = unit.lens();
-        return fitted == null || fitted.lens().prime() ? PRIME_LOSS : ZOOM_LOSS;
+        return limits.of(fitted == null || fitted.lens().prime() ? Tolerance.PRIME_LOSS : Tolerance.ZOOM_LOSS);
     }
 
     /** The stop in words, with what it was taken from. */

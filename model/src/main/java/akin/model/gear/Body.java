@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param rolls true when the picture is read out line by line
  * @param irCut true when infra-red is blocked well enough for dense filters without a special one
  * @param aids the exposure aids it shows, most exact first
+ * @param lutSizes points along an edge of the look-up tables that it takes for watching; empty when it takes none
  * @param modes the ways the sensor can be read, by id
  * @param profiles the recording profiles, by id
  * @param codecs what it can record inside, by id
@@ -52,6 +53,7 @@ public record Body(
         @Nullable Boolean rolls,
         @Nullable Boolean irCut,
         @Nullable List<Aid> aids,
+        @Nullable List<Integer> lutSizes,
         Map<String, Mode> modes,
         Map<String, Profile> profiles,
         Map<String, Codec> codecs,

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param reads the range of codes it takes the signal to be in; null when it can be set to either
  * @param clips how it writes clips
  * @param aids the exposure aids it shows, most exact first
+ * @param lutSizes points along an edge of the look-up tables that it takes for watching; empty when it takes none
  * @param inputs its picture inputs, by id
  * @param keepsSettings true when it still knows its settings after it was switched off
  * @param firmware version that these facts were taken from
@@ -31,6 +32,7 @@ public record Recorder(
         @Nullable SignalRange reads,
         @Nullable Clips clips,
         @Nullable List<Aid> aids,
+        @Nullable List<Integer> lutSizes,
         Map<String, Input> inputs,
         @Nullable Boolean keepsSettings,
         @Nullable String firmware,

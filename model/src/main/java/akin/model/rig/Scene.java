@@ -56,6 +56,11 @@ public record Scene(
         this(index, name, subjectDistance, distances, lights, pan, mains, List.of(), List.of(), null, null, units);
     }
 
+    /** The kinds of light in it; none when not said. */
+    public List<LightKind> plannedLights() {
+        return lights == null ? List.of() : lights;
+    }
+
     /** The dotted path of one of its keys. */
     public String path(String key) {
         return "scenes." + index + "." + key;

@@ -44,12 +44,18 @@ public enum Tolerance {
     ND_STACK("nd-stack", "filters"),
     /** Light that may be lost between geometric and photometric stop before a guess of one for the other misleads. */
     F_FOR_T("f-for-t", "stops"),
+    /** Light that a prime is taken to lose at most between geometric and photometric stop when nothing is known of it. */
+    PRIME_LOSS("prime-loss", "stops"),
+    /** Light that a zoom is taken to lose at most between geometric and photometric stop when nothing is known of it. */
+    ZOOM_LOSS("zoom-loss", "stops"),
     /** Light level from a native ISO that needs no remark. */
     ISO_OFF_BASE("iso-off-base", "stops"),
     /** Part of the delivery width by which pixels may fall short. */
     DETAIL("detail", "%"),
     /** Time that an object takes to cross the picture in a pan at 24 frames a second, below which the pan judders. */
     PAN_CROSSING("pan-crossing", "s"),
+    /** Compression ratios of recordings apart, in per cent of the lesser. */
+    COMPRESSION("compression", "%"),
     /** Write speed that media must have to spare over the data rate. */
     MEDIA_SPEED("media-speed", "%"),
     /** Capacity that media must have to spare over what is planned. */

@@ -44,6 +44,7 @@ import org.jspecify.annotations.Nullable;
  * @param automatic settings that the body is left to choose
  * @param intents reasons given for settings that would otherwise be faults, by key under the unit
  * @param build what drives and carries it; null when not said
+ * @param monitor what its picture is judged through; null when not said
  */
 public record Unit(
         String name,
@@ -68,7 +69,8 @@ public record Unit(
         SyncPlan sync,
         Set<Setting> automatic,
         Map<String, String> intents,
-        @Nullable Build build) {
+        @Nullable Build build,
+        @Nullable Monitor monitor) {
 
     /** The dotted path of one of its keys, such as {@code units.B.shutter}. */
     public String path(String key) {

@@ -11,8 +11,11 @@ import akin.model.quantity.Aperture;
 import akin.model.quantity.Iso;
 import akin.model.quantity.Length;
 import akin.model.rig.FittedLens;
+import akin.model.rig.Tolerance;
+import akin.model.rig.Tolerances;
 import akin.published.PublishedTable;
 import akin.published.PublishedTable.Row;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +25,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class CollectedLightTest {
+
+    private static final Tolerances LOSSES = losses();
+
+    private static Tolerances losses() {
+        Map<Tolerance, Double> limits = new EnumMap<>(LightRig.tolerances().limits());
+        limits.put(Tolerance.PRIME_LOSS, 0.3);
+        limits.put(Tolerance.ZOOM_LOSS, 0.6);
+        return new Tolerances("test", limits);
+    }
 
     static List<Row> lightValues() {
         return PublishedTable.read("exiftool-optics.csv");
@@ -90,9 +102,9 @@ class CollectedLightTest {
         assertThat(found.tNumber()).isEqualTo(2.8);
         assertThat(found.guessed()).isTrue();
         assertThat(found.words()).isEqualTo("f/2.8 taken for T");
-        assertThat(PhotometricStop.doubt(draft.make())).isEqualTo(PhotometricStop.ZOOM_LOSS);
+        assertThat(PhotometricStop.doubt(draft.make(), LOSSES)).isEqualTo(0.6);
         draft.lens.remove("focalTo");
-        assertThat(PhotometricStop.doubt(draft.make())).isEqualTo(PhotometricStop.PRIME_LOSS);
+        assertThat(PhotometricStop.doubt(draft.make(), LOSSES)).isEqualTo(0.3);
     }
 
     /** Geometric optics: T3 behind a loss-free 0.71 is T2.13, 0.988 stops brighter. */

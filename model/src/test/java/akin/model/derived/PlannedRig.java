@@ -129,6 +129,7 @@ final class PlannedRig {
                 null,
                 null,
                 null,
+                null,
                 Map.of("open", mode),
                 Map.of(),
                 Map.of(),
@@ -163,6 +164,7 @@ final class PlannedRig {
                 SyncPlan.UNSAID,
                 Set.of(),
                 intents,
+                null,
                 null));
         return this;
     }
@@ -192,7 +194,8 @@ final class PlannedRig {
                 unit.sync(),
                 automatic,
                 unit.intents(),
-                unit.build());
+                unit.build(),
+                unit.monitor());
     }
 
     /** The rig, with the limits of the profile for shots cut back to back. */

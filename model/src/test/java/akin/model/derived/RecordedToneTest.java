@@ -173,6 +173,7 @@ class RecordedToneTest {
                 fixed,
                 null,
                 List.of(Aid.WAVEFORM),
+                null,
                 Map.of(),
                 null,
                 null,
