@@ -83,6 +83,12 @@ final class ToleranceReader {
         if (!(limit > 0)) {
             throw document.error(path, "read " + Say.quote(text) + "; a tolerance is over 0");
         }
+        if (limit > tolerance.most()) {
+            throw document.error(
+                    path,
+                    "read " + Say.quote(text) + "; " + tolerance.key() + " is at most " + (int) tolerance.most() + " "
+                            + tolerance.unit());
+        }
         limits.put(tolerance, limit);
     }
 

@@ -63,6 +63,8 @@ public enum Tolerance {
     /** Timecodes apart by the time that clocks are set to each other again. */
     TIMECODE_DRIFT("timecode-drift", "frames");
 
+    private static final double MOST_KEPT = 99;
+
     private final String key;
     private final String unit;
 
@@ -79,5 +81,10 @@ public enum Tolerance {
     /** The unit that the limit is in. */
     public String unit() {
         return unit;
+    }
+
+    /** The largest limit that means anything: a part that is kept of something is less than all of it. */
+    public double most() {
+        return this == BATTERY_SPARE || this == PAYLOAD_SPARE ? MOST_KEPT : Double.MAX_VALUE;
     }
 }
