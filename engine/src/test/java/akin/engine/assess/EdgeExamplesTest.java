@@ -16,6 +16,7 @@ import akin.engine.read.Binder;
 import akin.engine.read.Document;
 import akin.engine.read.YamlReader;
 import akin.model.finding.Finding;
+import akin.model.finding.Value;
 import akin.model.rig.Match;
 import akin.model.rig.Rig;
 import akin.model.rig.Tolerance;
@@ -55,6 +56,17 @@ class EdgeExamplesTest {
     private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])\\d+(?:\\.\\d+)?");
     private static final Set<Tolerance> COUNTS = EnumSet.of(Tolerance.ND_STACK);
 
+    /** Rules that give numbers and yet have no edge to be near: what they compare is the same, or offered, or it is not. */
+    private static final Set<String> SAME_OR_NOT = Set.of(
+            "cadence/conform-from-delivery",
+            "cadence/off-speed",
+            "cadence/rate-differs",
+            "cadence/rate-not-the-productions",
+            "tone/display-look-recorded",
+            "lut/size-not-accepted",
+            "record/bit-depth",
+            "sync/counting-differs");
+
     private final KieBase rules = RuleBase.builtIn();
     private final RuleBook book = CompiledBook.load();
     private final Binder binder = new Binder();
@@ -80,6 +92,7 @@ class EdgeExamplesTest {
                         .filter(page -> !heeded(cases(page)).isEmpty())
                         .count())
                 .isGreaterThan(20);
+        assertThat(book.pages()).extracting(RulePage::id).containsAll(SAME_OR_NOT);
     }
 
     private void prove(RulePage page) {
@@ -94,7 +107,9 @@ class EdgeExamplesTest {
                 open.add("no example gives something else with a smaller " + tolerance.key());
             }
         }
-        if (heeded.isEmpty() && cases.stream().anyMatch(this::measured)) {
+        if (heeded.isEmpty()
+                && !SAME_OR_NOT.contains(page.id())
+                && cases.stream().anyMatch(this::measured)) {
             if (cases.stream().noneMatch(one -> one.fires() && nearby(one))) {
                 open.add("no example under Fires falls quiet when one of its numbers is moved by a tenth");
             }
@@ -196,9 +211,10 @@ class EdgeExamplesTest {
         return limit -> COUNTS.contains(tolerance) ? limit - 1 : limit * (1 - TENTH);
     }
 
-    /** True when the rule says how far over its limit the example is: the limit is then one of gear or of a standard. */
+    /** True when the rule gives numbers: without a tolerance, its limit is then one of gear or of a standard. */
     private boolean measured(Case one) {
-        return findings(one.rule(), one.rig()).anyMatch(finding -> finding.magnitude() != 1);
+        return findings(one.rule(), one.rig())
+                .anyMatch(finding -> finding.values().stream().anyMatch(Value.Quantity.class::isInstance));
     }
 
     /** True when one of the example's own numbers, moved by a tenth, turns firing into quiet or quiet into firing. */
