@@ -9,6 +9,7 @@ import akin.engine.read.Document;
 import akin.engine.report.JsonReport;
 import akin.engine.report.Style;
 import akin.engine.report.TextReport;
+import akin.engine.report.html.HtmlReport;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -25,6 +26,7 @@ final class CheckCommand implements Command {
     private static final String TOLERANCE = "tolerance";
     private static final String QUIET = "quiet";
     private static final String JSON = "json";
+    private static final String HTML = "html";
 
     @Override
     public String name() {
@@ -44,7 +46,7 @@ final class CheckCommand implements Command {
     @Override
     public Options options() {
         return new Options()
-                .addOption(Call.format("text (the default) or json"))
+                .addOption(Call.format("text (the default), json, or html: one page with pictures, of one rig file"))
                 .addOption(Call.out())
                 .addOption(
                         Call.value(
@@ -62,8 +64,8 @@ final class CheckCommand implements Command {
 
     @Override
     public int run(Call call) {
-        List<String> rigs = call.rigs();
-        String format = call.format(List.of(Call.TEXT, JSON));
+        String format = call.format(List.of(Call.TEXT, JSON, HTML));
+        List<String> rigs = format.equals(HTML) ? List.of(call.rig()) : call.rigs();
         List<String> words = Arrays.stream(FailOn.values()).map(FailOn::word).toList();
         FailOn failOn = FailOn.of(call.oneOf(FAIL_ON, FailOn.LOSSY.word(), words));
         Terms terms = new Terms(call.value(TOLERANCE), call.day());
@@ -74,7 +76,10 @@ final class CheckCommand implements Command {
         for (Document document : documents) {
             Assessment assessment = checker.check(document, terms, failOn);
             failed |= assessment.verdict() != Verdict.PASSES;
-            reports.add(render(assessment, format, call.toFile()));
+            reports.add(
+                    format.equals(HTML)
+                            ? HtmlReport.render(assessment, checker.equip(document, terms), Version.number())
+                            : render(assessment, format, call.toFile()));
         }
         if (!call.has(QUIET) || call.toFile()) {
             call.deliver(joined(reports, format));

@@ -7,9 +7,7 @@ import akin.engine.assess.Verdict;
 import akin.model.finding.Severity;
 import akin.model.finding.Target;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 
 /** The report for people at a terminal: 80 columns, most urgent first, everything told in words. */
@@ -65,12 +63,7 @@ public final class TextReport {
     }
 
     private static String heading(Severity severity) {
-        return switch (severity) {
-            case BAKED_IN -> "BAKED-IN: nothing after the take can put it right";
-            case LOSSY -> "LOSSY: post can put it right at a visible cost";
-            case FIXABLE -> "FIXABLE: post puts it right at the cost of time";
-            case ADVICE -> "ADVICE: keeps the match from drifting";
-        };
+        return severity.word().toUpperCase(java.util.Locale.ROOT) + ": " + Meaning.of(severity);
     }
 
     private static void entry(List<String> out, Assessment.Entry entry, int number, Style style) {
@@ -155,15 +148,10 @@ public final class TextReport {
         }
         out.add("");
         out.add("NOT CHECKED: a fact is not known");
-        Map<String, List<String>> byFact = new LinkedHashMap<>();
-        for (Unchecked line : unchecked) {
-            byFact.computeIfAbsent(line.missing() + " (" + line.where().words() + ")", fact -> new ArrayList<>())
-                    .add(line.rule() + " of " + line.unit());
+        for (Gap gap : Gap.of(unchecked)) {
+            out.addAll(Wrap.lines(Wrap.clean(gap.fact() + " (" + gap.where() + ")"), INDENT, INDENT + INDENT, WIDTH));
+            out.addAll(Wrap.lines("waits: " + String.join(", ", gap.waits()), INDENT + INDENT, INDENT + INDENT, WIDTH));
         }
-        byFact.forEach((fact, rules) -> {
-            out.addAll(Wrap.lines(Wrap.clean(fact), INDENT, INDENT + INDENT, WIDTH));
-            out.addAll(Wrap.lines("waits: " + String.join(", ", rules), INDENT + INDENT, INDENT + INDENT, WIDTH));
-        });
     }
 
     private static void cautions(List<String> out, List<Assessment.Caution> cautions) {

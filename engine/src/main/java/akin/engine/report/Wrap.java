@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 
-/** Breaks sentences into lines. */
-final class Wrap {
+/** Breaks sentences into lines, and keeps what steers a terminal or a page out of them. */
+public final class Wrap {
 
     private static final Pattern WORDS = Pattern.compile(" +");
+
+    /** The last two characters of every plane are none. */
+    private static final int LAST_TWO = 0xFFFE;
 
     private static final int FIRST_WIDE = 0x1100;
 
@@ -59,11 +62,13 @@ final class Wrap {
     }
 
     /** The text with control characters replaced: those of a rig file must not steer a terminal. */
-    static String clean(String text) {
+    public static String clean(String text) {
         StringBuilder out = new StringBuilder();
         text.codePoints().forEach(c -> {
             boolean odd = Character.isISOControl(c)
+                    || (c & LAST_TWO) == LAST_TWO
                     || Character.getType(c) == Character.FORMAT
+                    || Character.getType(c) == Character.SURROGATE
                     || Character.getType(c) == Character.LINE_SEPARATOR
                     || Character.getType(c) == Character.PARAGRAPH_SEPARATOR;
             out.appendCodePoint(odd ? '\uFFFD' : c);

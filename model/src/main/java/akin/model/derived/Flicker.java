@@ -29,7 +29,7 @@ public record Flicker(PulsingLight light, ExposureTime exposure) {
 
     /** Change of exposure from frame to frame or row to row, peak to peak, in per cent of the mean. */
     public double ripplePercent() {
-        return Beat.mains(light.hertz()).percent(exposure.seconds());
+        return light.ripplePercent(exposure.seconds());
     }
 
     /** Pulses a second: two for each cycle of the mains. */

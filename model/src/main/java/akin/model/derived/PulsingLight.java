@@ -83,4 +83,12 @@ public record PulsingLight(String unitName, String scene, List<LightKind> lights
     public BigFraction hertz() {
         return BigFraction.from(mains.hertz());
     }
+
+    /**
+     * Change of exposure from frame to frame or row to row at an exposure time, peak to peak, in per cent of the mean; at the
+     * worst, the light going dark between pulses.
+     */
+    public double ripplePercent(BigFraction seconds) {
+        return Beat.mains(hertz()).percent(seconds);
+    }
 }
