@@ -14,6 +14,7 @@ import akin.engine.read.TextFile;
 import akin.engine.read.YamlReader;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -172,11 +173,16 @@ final class Call {
     }
 
     void deliver(String report) {
-        String file = line.getOptionValue(OUT);
-        if (file == null) {
+        if (toFile()) {
+            deliver(report.getBytes(StandardCharsets.UTF_8));
+        } else {
             out.print(report);
-            return;
         }
+    }
+
+    /** Writes a report that is no text to the file that {@code --out} names. */
+    void deliver(byte[] report) {
+        String file = line.getOptionValue(OUT);
         Path target = path(file);
         try {
             for (String rig : line.getArgList()) {
@@ -184,7 +190,7 @@ final class Call {
                     throw new BadInput(file, "this is the rig file; write the report to another");
                 }
             }
-            Files.writeString(target, report);
+            Files.write(target, report);
         } catch (IOException e) {
             throw new BadInput(file, "the report cannot be written there");
         }

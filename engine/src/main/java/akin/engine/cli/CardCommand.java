@@ -4,8 +4,11 @@ import akin.engine.assess.Assessment;
 import akin.engine.assess.Checker;
 import akin.engine.assess.FailOn;
 import akin.engine.equip.Terms;
+import akin.engine.read.BadInput;
 import akin.engine.read.Document;
+import akin.engine.report.CardPdf;
 import akin.engine.report.CardReport;
+import akin.model.rig.Rig;
 import java.util.List;
 import org.apache.commons.cli.Options;
 
@@ -13,6 +16,7 @@ import org.apache.commons.cli.Options;
 final class CardCommand implements Command {
 
     private static final String MARKDOWN = "markdown";
+    private static final String PDF = "pdf";
 
     @Override
     public String name() {
@@ -32,7 +36,7 @@ final class CardCommand implements Command {
     @Override
     public Options options() {
         return new Options()
-                .addOption(Call.format("text (the default) or markdown"))
+                .addOption(Call.format("text (the default), markdown, or pdf: a page for each unit, with --out"))
                 .addOption(Call.out())
                 .addOption(Call.gear())
                 .addOption(Call.on());
@@ -40,13 +44,21 @@ final class CardCommand implements Command {
 
     @Override
     public int run(Call call) {
-        String format = call.format(List.of(Call.TEXT, MARKDOWN));
+        String format = call.format(List.of(Call.TEXT, MARKDOWN, PDF));
+        if (format.equals(PDF) && !call.toFile()) {
+            throw new BadInput(name(), "a PDF is no text; name a file for it, such as: --out cards.pdf");
+        }
         CardReport.Markup markup = format.equals(MARKDOWN) ? CardReport.Markup.MARKDOWN : CardReport.Markup.TEXT;
         Document document = call.read(call.rig());
         Terms terms = new Terms(null, call.day());
         Checker checker = call.checker();
         Assessment assessment = checker.check(document, terms, FailOn.LOSSY);
-        call.deliver(CardReport.render(checker.equip(document, terms), assessment, markup));
+        Rig rig = checker.equip(document, terms);
+        if (format.equals(PDF)) {
+            call.deliver(CardPdf.render(rig, assessment));
+        } else {
+            call.deliver(CardReport.render(rig, assessment, markup));
+        }
         return Akin.PASSES;
     }
 }

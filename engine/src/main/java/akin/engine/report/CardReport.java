@@ -1,28 +1,16 @@
 package akin.engine.report;
 
 import akin.engine.assess.Assessment;
-import akin.engine.assess.Numbers;
-import akin.model.finding.Target;
-import akin.model.gear.Codec;
-import akin.model.gear.Output;
-import akin.model.gear.Recorder;
-import akin.model.quantity.NeutralDensity;
-import akin.model.rig.FittedLens;
-import akin.model.rig.Recording;
 import akin.model.rig.Rig;
-import akin.model.rig.Setting;
-import akin.model.rig.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
-/** A card for each unit: what to set, in the order in which one sets it, what to aim for, and what is still open. */
+/** The cards of a rig as text or Markdown. */
 public final class CardReport {
 
     private static final int WIDTH = 80;
     private static final int LABEL = 14;
-    private static final String OPEN = "not planned";
 
     private CardReport() {}
 
@@ -34,128 +22,23 @@ public final class CardReport {
         MARKDOWN
     }
 
-    /** One line of a card. */
-    private record Line(String label, String value) {}
-
     /** The cards of a rig, the hero's first. */
     public static String render(Rig rig, Assessment assessment, Markup markup) {
-        return rig.units().stream()
-                .map(unit -> card(rig, unit, assessment, markup))
+        return Card.of(rig, assessment).stream()
+                .map(card -> render(card, markup))
                 .collect(Collectors.joining("\n"));
     }
 
-    private static String card(Rig rig, Unit unit, Assessment assessment, Markup markup) {
+    private static String render(Card card, Markup markup) {
         List<String> out = new ArrayList<>();
-        String role = unit.hero() ? ", the hero" : ", matched to " + rig.match().hero();
-        heading(out, "Unit " + unit.name() + ": " + unit.body().called() + role, markup, 2);
-        section(out, "Set", settings(unit), markup);
-        List<Line> aims = assessment.targets().stream()
-                .filter(target -> target.unit().equals(unit.name()))
-                .map(target -> new Line("18 % grey", aim(target)))
-                .toList();
-        section(out, "Aim for", aims, markup);
-        section(out, "After every power-up", recheck(unit), markup);
-        List<Line> open = assessment.findings().stream()
-                .filter(finding -> finding.units().contains(unit.name()))
-                .map(finding -> new Line(finding.severity().word(), finding.title() + " (" + finding.rule() + ")"))
-                .toList();
-        section(out, "Still open", open.isEmpty() ? List.of(new Line("nothing", "")) : open, markup);
+        heading(out, card.heading(), markup, 2);
+        card.sections().forEach(section -> section(out, section, markup));
         return String.join("\n", out) + "\n";
     }
 
-    /** The order in which one goes through a menu: what empties other settings first. */
-    private static List<Line> settings(Unit unit) {
-        List<Line> lines = new ArrayList<>();
-        lines.add(new Line("mode", unit.mode().id()));
-        lines.add(new Line("frame rate", unit.rate().spoken() + " fps"));
-        lines.add(new Line(
-                "profile", unit.profile() == null ? OPEN : unit.profile().id()));
-        recording(unit.recording(), lines);
-        lines.add(new Line("shutter", value(unit, Setting.SHUTTER, unit.shutter())));
-        lines.add(new Line("ISO", value(unit, Setting.ISO, unit.iso())));
-        lines.add(new Line("white", value(unit, Setting.WHITE, unit.white())));
-        if (unit.tint() != null) {
-            lines.add(new Line("tint", unit.tint().toString()));
-        }
-        lens(unit, lines);
-        lines.add(new Line("filters", filters(unit.filters())));
-        if (unit.stabilisation() != null) {
-            lines.add(new Line("stabilisation", unit.stabilisation().word()));
-        }
-        return lines;
-    }
-
-    private static void recording(Recording recording, List<Line> lines) {
-        Recorder recorder = recording.recorder();
-        Codec codec = recording.codec();
-        if (recorder != null) {
-            Output output = recording.output();
-            lines.add(new Line("output", output == null ? OPEN : output.id()));
-            lines.add(new Line(
-                    "recorder",
-                    recorder.called()
-                            + (recording.reads() == null ? "" : ", reading " + recording.reads() + " range")));
-        }
-        lines.add(new Line("codec", codec == null ? OPEN : codec.id()));
-    }
-
-    private static void lens(Unit unit, List<Line> lines) {
-        FittedLens fitted = unit.lens();
-        if (fitted == null) {
-            lines.add(new Line("lens", OPEN));
-            return;
-        }
-        String focal = fitted.focal() == null ? OPEN : fitted.focal().toString();
-        String adapter =
-                fitted.adapter() == null ? "" : " on " + fitted.adapter().id();
-        lines.add(new Line("lens", fitted.lens().called() + " at " + focal + adapter));
-        lines.add(new Line("stop", value(unit, Setting.STOP, fitted.stop())));
-    }
-
-    private static String value(Unit unit, Setting setting, @Nullable Object value) {
-        if (unit.leaves(setting)) {
-            return "automatic";
-        }
-        return value == null ? OPEN : value.toString();
-    }
-
-    private static String filters(@Nullable List<NeutralDensity> filters) {
-        if (filters == null) {
-            return OPEN;
-        }
-        return filters.isEmpty()
-                ? "none"
-                : filters.stream().map(NeutralDensity::toString).collect(Collectors.joining(" and "));
-    }
-
-    private static String aim(Target target) {
-        return Numbers.spoken(target.value(), target.scale()) + " on the " + target.aid();
-    }
-
-    /** What has to be looked at again after the unit, or its recorder, was switched off. */
-    private static List<Line> recheck(Unit unit) {
-        List<Line> lines = new ArrayList<>();
-        lines.add(new Line("body", recheck(unit.body().keepsSettings())));
-        Recorder recorder = unit.recording().recorder();
-        if (recorder != null) {
-            lines.add(new Line("recorder", recheck(recorder.keepsSettings()) + "; and that it sees the signal"));
-        }
-        return lines;
-    }
-
-    private static String recheck(@Nullable Boolean keepsSettings) {
-        if (keepsSettings == null) {
-            return "all of the above: whether it keeps its settings is not known";
-        }
-        return keepsSettings ? "keeps its settings: a glance at rate, shutter and ISO" : "all of the above: it forgets";
-    }
-
-    private static void section(List<String> out, String title, List<Line> lines, Markup markup) {
-        if (lines.isEmpty()) {
-            return;
-        }
-        heading(out, title, markup, 3);
-        for (Line line : lines) {
+    private static void section(List<String> out, Card.Section section, Markup markup) {
+        heading(out, section.title(), markup, 3);
+        for (Card.Line line : section.lines()) {
             if (markup == Markup.MARKDOWN) {
                 out.add("- " + (line.label().isEmpty() ? "" : "**" + escape(line.label()) + "** ")
                         + escape(line.value()));
