@@ -70,8 +70,7 @@ public final class LightFix {
         if (options.isEmpty()) {
             double wanted = light.ndStops() + brighter;
             return wanted > 0
-                    ? List.of(Fix.advise("hire-density")
-                            .with("density", null, new NeutralDensity(hundredth(Light.densityOfStops(wanted)))))
+                    ? List.of(Fix.advise("hire-density").with("density", null, toHire(Light.densityOfStops(wanted))))
                     : List.of(Fix.advise("more-light").with("short", null, Math.abs(brighter), "stops"));
         }
         return options.stream()
@@ -178,9 +177,12 @@ public final class LightFix {
         double mark = fitted.lens().iris() == Lens.Iris.STEPLESS
                 ? Math.round(ring * 10) / 10.0
                 : Aperture.nearestThirdStopMark(ring);
+        if (!reaches(fitted.lens(), stop.setting().kind(), mark)) {
+            return Optional.empty();
+        }
         Aperture to = new Aperture(mark, stop.setting().kind());
         double left = brighter - to.stopsFrom(stop.setting());
-        if (!within(left) || !reaches(fitted.lens(), to) || !keepsDepth(to)) {
+        if (!within(left) || !keepsDepth(to)) {
             return Optional.empty();
         }
         return Optional.of(new Option(
@@ -190,11 +192,11 @@ public final class LightFix {
                 Math.abs(to.stopsFrom(stop.setting()))));
     }
 
-    private static boolean reaches(Lens lens, Aperture stop) {
-        boolean photometric = stop.kind() == Aperture.Kind.PHOTOMETRIC;
+    private static boolean reaches(Lens lens, Aperture.Kind kind, double number) {
+        boolean photometric = kind == Aperture.Kind.PHOTOMETRIC;
         Aperture open = photometric ? lens.openT() : lens.open();
         Aperture closed = photometric ? lens.closedT() : lens.closed();
-        return open != null && closed != null && stop.number() >= open.number() && stop.number() <= closed.number();
+        return open != null && closed != null && number >= open.number() && number <= closed.number();
     }
 
     /** True when the entrance pupil at another stop is still as wide as the hero's, within the tolerance of depth. */
@@ -244,7 +246,9 @@ public final class LightFix {
         return moved + (clips ? SPOILT : 0);
     }
 
-    private static double hundredth(double density) {
-        return Math.round(density * 100) / 100.0;
+    private static Object toHire(double density) {
+        return density > NeutralDensity.DENSEST
+                ? "more than ND " + Math.round(NeutralDensity.DENSEST)
+                : new NeutralDensity(Math.round(density * 100) / 100.0);
     }
 }

@@ -32,9 +32,19 @@ public record ShutterChoice(String unitName, Shutter planned, FrameRate rate, Sh
                         new ShutterChoice(unit.name(), requireNonNull(shutter), unit.rate(), requireNonNull(menu)));
     }
 
-    /** True when the menu offers the planned setting as it is written. */
+    /** True when the menu offers the planned setting, as it is written or by another name. */
     public boolean offered() {
-        return menu.offers(planned);
+        return inMenu().isPresent();
+    }
+
+    /**
+     * The planned setting as the menu writes it: as planned where the menu has that, else the one that exposes exactly as
+     * long at this rate (180° for 1/48 at 24); empty when there is none.
+     */
+    public Optional<Shutter> inMenu() {
+        return menu.offers(planned)
+                ? Optional.of(planned)
+                : nearest().filter(setting -> setting.sameTime(planned, rate));
     }
 
     /** The offered setting nearest in exposure time; empty when all that is offered outlasts the frame. */
@@ -57,7 +67,7 @@ public record ShutterChoice(String unitName, Shutter planned, FrameRate rate, Sh
 
     /** The menu item to switch on before the planned angle can be dialled in; empty when there is none. */
     public Optional<String> optionToSwitchOn() {
-        return planned instanceof Shutter.Angle && offered() ? Optional.ofNullable(menu.option()) : Optional.empty();
+        return inMenu().filter(Shutter.Angle.class::isInstance).flatMap(setting -> Optional.ofNullable(menu.option()));
     }
 
     /** What the menu offers, in words. */

@@ -25,13 +25,16 @@ public record NeutralDensity(double density) {
     /** Factors by which filters are sold besides the powers of two and ten (common practice, no source). */
     private static final Set<Integer> OTHER_FACTORS = Set.of(400, 500);
 
+    /** The largest density that may be written: a millionth of the light. */
+    public static final double DENSEST = 6;
+
     private static final Notation NOTATION = new Notation("neutral filter", ALLOWED, PATTERN, "a density from 0 to 6")
             .hint("([0-9]+)", "density ND $1.0 or $1 stops?")
             .hint("(" + Notation.NUMBER + ")", "density ND $1 or $1 stops?")
             .hint("(?i)nd *-.*", "it must be a density from 0 to 6");
 
     public NeutralDensity {
-        NOTATION.check(density >= 0 && density <= 6, density);
+        NOTATION.check(density >= 0 && density <= DENSEST, density);
         density += 0.0;
     }
 
