@@ -48,30 +48,31 @@ class RulePagesTest {
 
     private static final Terms TERMS = new Terms(null, LocalDate.of(2027, 1, 1));
 
-    private final Binder binder = new Binder();
-    private final KieBase rules = RuleBase.builtIn();
-    private final Map<String, Path> files = pageFiles();
-    private final Map<String, RulePage> pages = files.entrySet().stream()
-            .collect(toMap(Map.Entry::getKey, e -> Pages.front(e.getKey() + ".md", read(e.getValue()), binder)));
-    private final Checker checker =
-            new Checker(rules, new RuleBook(List.copyOf(pages.values())), binder, Catalogue.builtIn(binder));
-    private final Document pair = YamlReader.read("matched-pair.yaml", read(RULES.resolve("matched-pair.yaml")));
+    // Loaded once for all examples: mutation tests run each example by itself, thousands of times.
+    private static final Binder BINDER = new Binder();
+    private static final KieBase LOADED = RuleBase.builtIn();
+    private static final Map<String, Path> FILES = pageFiles();
+    private static final Map<String, RulePage> PAGES = FILES.entrySet().stream()
+            .collect(toMap(Map.Entry::getKey, e -> Pages.front(e.getKey() + ".md", read(e.getValue()), BINDER)));
+    private static final Checker CHECKER =
+            new Checker(LOADED, new RuleBook(List.copyOf(PAGES.values())), BINDER, Catalogue.builtIn(BINDER));
+    private static final Document PAIR = YamlReader.read("matched-pair.yaml", read(RULES.resolve("matched-pair.yaml")));
 
     @Test
     void everyRuleHasAPageAndEveryPageARule() {
-        Set<String> named = rules.getKiePackages().stream()
+        Set<String> named = LOADED.getKiePackages().stream()
                 .flatMap(p -> p.getRules().stream())
                 .map(rule -> rule.getName().replaceAll(":.*", ""))
                 .filter(name -> name.contains("/"))
                 .collect(Collectors.toCollection(TreeSet::new));
-        assertThat(pages.keySet()).containsExactlyInAnyOrderElementsOf(named);
-        pages.forEach((file, page) ->
+        assertThat(PAGES.keySet()).containsExactlyInAnyOrderElementsOf(named);
+        PAGES.forEach((file, page) ->
                 assertThat(page.id()).as("id on the page of %s", file).isEqualTo(file));
     }
 
     @Test
     void theMatchedPairItselfPassesWithEverythingChecked() {
-        Assessment assessment = checker.check(pair, TERMS, FailOn.UNCHECKED);
+        Assessment assessment = CHECKER.check(PAIR, TERMS, FailOn.UNCHECKED);
         assertThat(assessment.findings()).isEmpty();
         assertThat(assessment.unchecked()).isEmpty();
         assertThat(assessment.checks()).isPositive();
@@ -79,18 +80,18 @@ class RulePagesTest {
 
     @Test
     void theCompiledBookIsThePages() {
-        assertThat(CompiledBook.load().pages()).isEqualTo(new RuleBook(List.copyOf(pages.values())).pages());
+        assertThat(CompiledBook.load().pages()).isEqualTo(new RuleBook(List.copyOf(PAGES.values())).pages());
     }
 
     @TestFactory
     Stream<DynamicNode> everyExampleGivesWhatItSays() {
         // A narrow loop while one topic is written: -Dakin.topic=record. Without it every page is proven.
         String topic = System.getProperty("akin.topic", "");
-        return pages.keySet().stream()
+        return PAGES.keySet().stream()
                 .filter(id -> id.startsWith(topic))
                 .sorted()
                 .map(id -> {
-                    List<Pages.Example> examples = Pages.examples(id + ".md", read(files.get(id)));
+                    List<Pages.Example> examples = Pages.examples(id + ".md", read(FILES.get(id)));
                     List<DynamicNode> tests = new ArrayList<>();
                     tests.add(dynamicTest("has examples of both kinds", () -> {
                         assertThat(examples.stream().filter(Pages.Example::fires))
@@ -112,8 +113,8 @@ class RulePagesTest {
 
     private void prove(String id, Pages.Example example) {
         Document changes = YamlReader.read(id + ".md", example.text());
-        Document rig = Examples.lay(changes, pair);
-        Assessment assessment = checker.check(rig, TERMS, FailOn.LOSSY);
+        Document rig = Examples.lay(changes, PAIR);
+        Assessment assessment = CHECKER.check(rig, TERMS, FailOn.LOSSY);
         Map<Integer, String> expected = expected(example);
         Map<Integer, String> found = new TreeMap<>();
         of(id, assessment)
@@ -127,7 +128,7 @@ class RulePagesTest {
                 .isEqualTo(UNCHECKED.matcher(example.text()).find());
         if (id.startsWith("caution/")) {
             proveCautions(id, example, changes, assessment);
-        } else if (pages.get(id).severities().isEmpty()) {
+        } else if (PAGES.get(id).severities().isEmpty()) {
             proveAims(id, example, changes, assessment);
         } else if (example.fires()) {
             assertThat(expected)
@@ -190,7 +191,7 @@ class RulePagesTest {
         List<Edit> edits =
                 fix.edits().stream().map(c -> new Edit(c.path(), c.to())).toList();
         Document mended = YamlReader.read(rig.file(), Edits.apply(rig, edits));
-        Assessment after = checker.check(mended, TERMS, FailOn.LOSSY);
+        Assessment after = CHECKER.check(mended, TERMS, FailOn.LOSSY);
         assertThat(after.findings())
                 .as("%s after the fix: %s", entry.rule(), fix.effect())
                 .noneMatch(f -> f.rule().equals(entry.rule()) && f.units().equals(entry.units()));
@@ -205,12 +206,12 @@ class RulePagesTest {
     }
 
     private void complete(String id, List<Pages.Example> examples) {
-        RulePage page = pages.get(id);
+        RulePage page = PAGES.get(id);
         Set<String> severities = new TreeSet<>();
         Set<String> effects = new TreeSet<>();
         for (Pages.Example example : examples) {
-            Document rig = Examples.lay(YamlReader.read(id + ".md", example.text()), pair);
-            for (Assessment.Entry entry : of(id, checker.check(rig, TERMS, FailOn.LOSSY))) {
+            Document rig = Examples.lay(YamlReader.read(id + ".md", example.text()), PAIR);
+            for (Assessment.Entry entry : of(id, CHECKER.check(rig, TERMS, FailOn.LOSSY))) {
                 severities.add(entry.severity().word());
                 entry.fixes().forEach(fix -> effects.add(fix.effect()));
             }
