@@ -81,9 +81,10 @@ public final class Checker {
      * @throws BadInput at the first thing in it that is wrong
      */
     public Assessment check(Document document, Terms terms, FailOn failOn) {
-        Rig rig = equip(document, terms);
-        Outcome outcome = RuleSession.run(rules.get(), book.get().ids(), rig);
-        List<Finding> ranked = outcome.findings().stream().sorted(URGENCY).toList();
+        Judged judged = judge(document, terms);
+        Rig rig = judged.rig();
+        Outcome outcome = judged.outcome();
+        List<Finding> ranked = judged.ranked();
         Coverage coverage = Coverage.of(book.get(), rig, outcome);
         List<Assessment.Entry> entries = new ArrayList<>();
         List<Assessment.Waived> waived = new ArrayList<>();
@@ -115,6 +116,39 @@ public final class Checker {
                                 .thenComparing(Target::aid))
                         .toList(),
                 cautions(document, outcome.cautions()));
+    }
+
+    /**
+     * What the rules say of a rig document, before it is put into words.
+     *
+     * @param rig the rig
+     * @param outcome what the rule session left behind
+     * @param ranked its findings, most urgent first, the waived among them
+     */
+    record Judged(Rig rig, Outcome outcome, List<Finding> ranked) {
+
+        /** The findings that no waiver covers, most urgent first. */
+        List<Finding> open() {
+            return ranked.stream()
+                    .filter(finding -> rig.waivers().stream().noneMatch(waiver -> waiver.covers(finding)))
+                    .toList();
+        }
+    }
+
+    /**
+     * Runs a rig document through the rules.
+     *
+     * @throws BadInput at the first thing in it that is wrong
+     */
+    Judged judge(Document document, Terms terms) {
+        Rig rig = equip(document, terms);
+        Outcome outcome = RuleSession.run(rules.get(), book.get().ids(), rig);
+        return new Judged(
+                rig, outcome, outcome.findings().stream().sorted(URGENCY).toList());
+    }
+
+    RuleBook book() {
+        return book.get();
     }
 
     /**
@@ -156,7 +190,7 @@ public final class Checker {
     }
 
     /** What a finding is about: the same rule on the same units is no new finding, whatever its numbers. */
-    private static String subject(Finding finding) {
+    static String subject(Finding finding) {
         return finding.rule() + finding.units();
     }
 
@@ -164,15 +198,8 @@ public final class Checker {
         RulePage page = book.get().page(finding.rule());
         List<Assessment.Remedy> remedies = new ArrayList<>();
         for (Fix fix : finding.fixes()) {
-            String template = Optional.ofNullable(page.fixes().get(fix.key()))
-                    .orElseThrow(() -> new IllegalStateException(
-                            finding.rule() + ": its page has no sentence for the fix " + fix.key()));
             remedies.add(new Assessment.Remedy(
-                    fix.edits().stream()
-                            .map(edit -> new Assessment.Change(edit.path(), written(document, edit.path()), edit.to()))
-                            .toList(),
-                    Wording.of(template, finding, fix),
-                    sideEffects.getOrDefault(fix.edits(), List.of())));
+                    changes(document, fix), effect(finding, fix), sideEffects.getOrDefault(fix.edits(), List.of())));
         }
         return new Assessment.Entry(
                 finding.rule(),
@@ -186,6 +213,27 @@ public final class Checker {
                 finding.path(),
                 document.placeOf(finding.path()),
                 page.sources());
+    }
+
+    /** What a fix does, in the words of the rule's page. */
+    String effect(Finding finding, Fix fix) {
+        String template = Optional.ofNullable(
+                        book.get().page(finding.rule()).fixes().get(fix.key()))
+                .orElseThrow(() -> new IllegalStateException(
+                        finding.rule() + ": its page has no sentence for the fix " + fix.key()));
+        return Wording.of(template, finding, fix);
+    }
+
+    /** The edits of a fix beside what the document says now. */
+    static List<Assessment.Change> changes(Document document, Fix fix) {
+        return fix.edits().stream()
+                .map(edit -> new Assessment.Change(edit.path(), written(document, edit.path()), edit.to()))
+                .toList();
+    }
+
+    /** What does not match, in the words of the rule's page. */
+    String title(Finding finding) {
+        return Wording.of(book.get().page(finding.rule()).title(), finding);
     }
 
     private static @Nullable String written(Document document, String path) {
@@ -209,9 +257,13 @@ public final class Checker {
         return after.stream()
                 .filter(finding -> !before.contains(subject(finding)))
                 .sorted(URGENCY)
-                .map(finding -> Wording.of(book.get().page(finding.rule()).title(), finding) + " (" + finding.rule()
-                        + ", " + finding.severity() + ")")
+                .map(this::named)
                 .distinct()
                 .toList();
+    }
+
+    /** A finding in one line. */
+    String named(Finding finding) {
+        return title(finding) + " (" + finding.rule() + ", " + finding.severity() + ")";
     }
 }

@@ -37,7 +37,8 @@ public final class Akin {
     private static final String HELP = "help";
     private static final String VERSION = "version";
 
-    private static final List<Command> COMMANDS = List.of(new CheckCommand(), new CardCommand(), new ExplainCommand());
+    private static final List<Command> COMMANDS =
+            List.of(new CheckCommand(), new FixCommand(), new CardCommand(), new ExplainCommand());
 
     private Akin() {}
 
@@ -113,7 +114,7 @@ public final class Akin {
                     .parse(options, args);
             Set<Option> seen = new HashSet<>();
             for (Option option : line.getOptions()) {
-                if (!seen.add(option)) {
+                if (!seen.add(option) && !command.repeatable().contains(option.getLongOpt())) {
                     throw new BadInput(place, "the option --" + option.getLongOpt() + " stands there twice");
                 }
             }

@@ -12,6 +12,7 @@ import akin.engine.read.GearSheet;
 import akin.engine.read.Say;
 import akin.engine.read.TextFile;
 import akin.engine.read.YamlReader;
+import akin.engine.report.Style;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -33,6 +34,9 @@ import org.kie.api.KieBase;
 final class Call {
 
     static final String TEXT = "text";
+
+    /** Set by the launcher when the report goes to a terminal; Java 17 cannot tell by itself in a way later ones keep. */
+    private static final String TERMINAL = "akin.terminal";
 
     private static final String FORMAT = "format";
     private static final String OUT = "out";
@@ -108,6 +112,26 @@ final class Call {
     @Nullable
     String value(String option) {
         return line.getOptionValue(option);
+    }
+
+    /** The values of an option that may be given more than once, in order. */
+    List<String> values(String option) {
+        String[] values = line.getOptionValues(option);
+        return values == null ? List.of() : List.of(values);
+    }
+
+    /** How the report is stressed: by colour only where it goes to a terminal, and nobody asked for none. */
+    Style style() {
+        return terminal() && System.getenv("NO_COLOR") == null ? Style.COLOUR : Style.PLAIN;
+    }
+
+    /** True when what is printed goes to a terminal. */
+    boolean terminal() {
+        return !toFile() && Boolean.getBoolean(TERMINAL);
+    }
+
+    void print(String text) {
+        out.print(text);
     }
 
     /** The value of an option that takes one of a few words. */
@@ -196,7 +220,7 @@ final class Call {
         }
     }
 
-    private static Path path(String name) {
+    static Path path(String name) {
         try {
             return Path.of(name);
         } catch (InvalidPathException e) {

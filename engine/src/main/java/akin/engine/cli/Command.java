@@ -1,5 +1,6 @@
 package akin.engine.cli;
 
+import java.util.Set;
 import org.apache.commons.cli.Options;
 
 /** One command of the program, such as {@code check}. */
@@ -16,6 +17,11 @@ interface Command {
 
     /** Its options, without help and version, which all have. */
     Options options();
+
+    /** The long names of those options that may be given more than once. */
+    default Set<String> repeatable() {
+        return Set.of();
+    }
 
     /**
      * Runs it.

@@ -6,9 +6,11 @@ import akin.engine.read.Node;
 import akin.engine.read.Place;
 import akin.engine.read.YamlReader;
 import akin.model.finding.Edit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Applies edits to the text of a document. Every byte that an edit does not name stays as it was. */
@@ -20,6 +22,9 @@ public final class Edits {
 
     private static final Pattern HIDDEN = Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}]");
     private static final Pattern FLOW = Pattern.compile("\\[.*]|\\{.*}", Pattern.DOTALL);
+
+    /** What stands below here is one key, dots and all: a reason for a setting, such as {@code lens.stop}. */
+    private static final Pattern REASONS = Pattern.compile("(units\\.[^.]+\\.intent)\\.(.+)");
 
     private final Document document;
     private final int[] text;
@@ -186,7 +191,7 @@ public final class Edits {
     private String add(String path, String to) {
         String parent = deepest(path);
         Node.Fields fields = mapping(parent).orElseThrow();
-        String entry = entry(path.substring(parent.isEmpty() ? 0 : parent.length() + 1), to);
+        String entry = entry(steps(path, parent), to);
         if (fields.fields().isEmpty()) {
             int end = fields.place().to() - 1;
             return splice(end, end, entry);
@@ -204,20 +209,36 @@ public final class Edits {
         return splice(line, line, newline() + " ".repeat(column - 1) + entry);
     }
 
-    /** {@code key: value}; of a path of several steps, nested flow mappings. */
-    private static String entry(String path, String to) {
-        String[] keys = path.split("\\.", -1);
-        StringBuilder text = new StringBuilder(quotedLike("", keys[0])).append(": ");
-        for (int i = 1; i < keys.length; i++) {
-            text.append('{').append(quotedLike("", keys[i])).append(": ");
+    /** The keys that lead from a part of a path to its end. */
+    private static List<String> steps(String path, String from) {
+        Matcher reason = REASONS.matcher(path);
+        boolean dotted = reason.matches();
+        String plain = dotted ? reason.group(1) : path;
+        List<String> steps = new ArrayList<>();
+        if (plain.length() > from.length()) {
+            steps.addAll(List.of(
+                    plain.substring(from.isEmpty() ? 0 : from.length() + 1).split("\\.", -1)));
+        }
+        if (dotted) {
+            steps.add(reason.group(2));
+        }
+        return steps;
+    }
+
+    /** {@code key: value}; of several keys, nested flow mappings. */
+    private static String entry(List<String> keys, String to) {
+        StringBuilder text = new StringBuilder(quotedLike("", keys.get(0))).append(": ");
+        for (String key : keys.subList(1, keys.size())) {
+            text.append('{').append(quotedLike("", key)).append(": ");
         }
         text.append(quotedLike("", to));
-        return text.append("}".repeat(keys.length - 1)).toString();
+        return text.append("}".repeat(keys.size() - 1)).toString();
     }
 
     /** The longest part of a path that leads to a mapping of the document. */
     private String deepest(String path) {
-        for (String parent = path; !parent.isEmpty(); ) {
+        Matcher reason = REASONS.matcher(path);
+        for (String parent = reason.matches() ? reason.group(1) + "." : path; !parent.isEmpty(); ) {
             parent = parentOf(parent);
             if (parent.isEmpty() || document.at(parent).isPresent()) {
                 if (mapping(parent).isPresent()) {

@@ -98,7 +98,7 @@ public final class TextReport {
                 WIDTH);
     }
 
-    private static String change(Assessment.Change change) {
+    static String change(Assessment.Change change) {
         if (change.to() == null) {
             return change.path() + ": take out " + Wrap.clean(String.valueOf(change.from()));
         }
@@ -173,7 +173,7 @@ public final class TextReport {
         }
     }
 
-    private static String lastLine(Assessment a) {
+    static String lastLine(Assessment a) {
         String counts = a.count(Severity.BAKED_IN) + " baked-in, " + a.count(Severity.LOSSY) + " lossy, "
                 + a.count(Severity.FIXABLE) + " fixable, " + a.count(Severity.ADVICE) + " advice"
                 + (a.waived().isEmpty() ? "" : ", " + a.waived().size() + " waived");

@@ -176,6 +176,56 @@ class EditsTest {
                         "2",
                         "a: {value: {b: 1, c: 2}, source: x}\n"),
 
+                // A reason is given by the whole path of its setting, which is one key.
+                edit(
+                        "a reason by a dotted key",
+                        "units:\n  B:\n    intent:\n      white: blue # c\n",
+                        "units.B.intent.lens.stop",
+                        "soft",
+                        "units:\n  B:\n    intent:\n      white: blue # c\n      lens.stop: soft\n"),
+                edit(
+                        "a reason by a dotted key in flow",
+                        "units: {B: {intent: {lens.focal: near}, iso: 800}}\n",
+                        "units.B.intent.lens.stop",
+                        "soft, on purpose",
+                        "units: {B: {intent: {lens.focal: near, lens.stop: 'soft, on purpose'}, iso: 800}}\n"),
+                edit(
+                        "a reason beside the start of its key",
+                        "units: {B: {intent: {lens: near}}}\n",
+                        "units.B.intent.lens.stop",
+                        "soft",
+                        "units: {B: {intent: {lens: near, lens.stop: soft}}}\n"),
+                edit(
+                        "a first reason",
+                        "units:\n  B:\n    iso: 800\n",
+                        "units.B.intent.lens.stop",
+                        "soft",
+                        "units:\n  B:\n    iso: 800\n    intent: {lens.stop: soft}\n"),
+                edit(
+                        "a first reason, quoted",
+                        "units:\r\n  B: {iso: 800}\r\n",
+                        "units.B.intent.lens.stop",
+                        "soft: his wish",
+                        "units:\r\n  B: {iso: 800, intent: {lens.stop: 'soft: his wish'}}\r\n"),
+                edit(
+                        "another reason by the same key",
+                        "units: {B: {intent: {lens.stop: near}}}\n",
+                        "units.B.intent.lens.stop",
+                        "soft",
+                        "units: {B: {intent: {lens.stop: soft}}}\n"),
+                edit(
+                        "a reason by a dotted key taken out",
+                        "units: {B: {intent: {lens.stop: near, white: blue}}}\n",
+                        "units.B.intent.lens.stop",
+                        null,
+                        "units: {B: {intent: {white: blue}}}\n"),
+                edit(
+                        "a setting by the same words",
+                        "units:\n  intent: {lens: {use: x}}\n",
+                        "units.intent.lens.stop",
+                        "T4",
+                        "units:\n  intent: {lens: {use: x, stop: T4}}\n"),
+
                 // Keys taken out.
                 edit("taken out of a block", "a: 1\nb: 2 # two\nc: 3\n", "b", null, "a: 1\nc: 3\n"),
                 edit("the first one taken out", "# c\na: 1\nb: 2\n", "a", null, "# c\nb: 2\n"),
@@ -457,7 +507,11 @@ class EditsTest {
             }
             return;
         }
-        Optional<Node> around = parent.isEmpty() ? Optional.of(before.root()) : before.at(parent);
+        // A reason's key may have dots in it.
+        while (before.at(parent).isEmpty()) {
+            parent = parentOf(parent);
+        }
+        Optional<Node> around = before.at(parent);
         if (((Node.Fields) around.orElseThrow()).fields().size() == 1) {
             leaves.put(parent, "{}");
         }
