@@ -83,7 +83,7 @@ class ArchitectureTest {
             .whereLayer("book")
             .mayOnlyBeAccessedByLayers("assess", "rank", "report", "rim")
             .whereLayer("edit")
-            .mayOnlyBeAccessedByLayers("assess", "rank", "rim")
+            .mayOnlyBeAccessedByLayers("equip", "assess", "rank", "rim")
             .whereLayer("read")
             .mayOnlyBeAccessedByLayers("edit", "book", "equip", "assess", "rim")
             // A report tells where in the file a setting stands; of reading it knows no more.

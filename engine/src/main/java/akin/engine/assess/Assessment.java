@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param unchecked what could not be checked
  * @param targets levels to aim at, by unit
  * @param cautions what in the plan can hurt people or gear, each once, in the order of the book
+ * @param notes what a reader must know of the data behind it: where a pack speaks for the catalogue
  */
 public record Assessment(
         String file,
@@ -34,7 +35,8 @@ public record Assessment(
         List<Waived> waived,
         List<Unchecked> unchecked,
         List<Target> targets,
-        List<Caution> cautions) {
+        List<Caution> cautions,
+        List<String> notes) {
 
     /** Copies the lists. */
     public Assessment {
@@ -43,6 +45,7 @@ public record Assessment(
         unchecked = List.copyOf(unchecked);
         targets = List.copyOf(targets);
         cautions = List.copyOf(cautions);
+        notes = List.copyOf(notes);
     }
 
     /** How many findings have this severity. */

@@ -5,6 +5,7 @@ import akin.engine.book.RulePage;
 import akin.engine.edit.Edits;
 import akin.engine.equip.Catalogue;
 import akin.engine.equip.Equipper;
+import akin.engine.equip.Notes;
 import akin.engine.equip.Terms;
 import akin.engine.read.BadInput;
 import akin.engine.read.Binder;
@@ -23,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -43,19 +45,24 @@ public final class Checker {
     private final Supplier<KieBase> rules;
     private final Supplier<RuleBook> book;
     private final Binder binder;
-    private final Catalogue catalogue;
+    private final Function<String, Catalogue> catalogues;
 
     /** A checker with these rules, pages and gear. */
     public Checker(KieBase rules, RuleBook book, Binder binder, Catalogue catalogue) {
-        this(() -> rules, () -> book, binder, catalogue);
+        this(() -> rules, () -> book, binder, rig -> catalogue);
     }
 
-    /** A checker whose rules and pages may still be loading; each is asked for when first needed, and may be again. */
-    public Checker(Supplier<KieBase> rules, Supplier<RuleBook> book, Binder binder, Catalogue catalogue) {
+    /**
+     * A checker whose rules and pages may still be loading; each is asked for when first needed, and may be again.
+     *
+     * @param catalogues what words of a rig file are looked up in, by the name of the file: data may lie beside it
+     */
+    public Checker(
+            Supplier<KieBase> rules, Supplier<RuleBook> book, Binder binder, Function<String, Catalogue> catalogues) {
         this.rules = rules;
         this.book = book;
         this.binder = binder;
-        this.catalogue = catalogue;
+        this.catalogues = catalogues;
     }
 
     /**
@@ -65,7 +72,7 @@ public final class Checker {
      * @throws BadInput at the first word that cannot be looked up
      */
     public Rig equip(Document document, Terms terms) {
-        return Equipper.equip(document, binder, catalogue, terms);
+        return Equipper.equip(document, binder, catalogues.apply(document.file()), terms);
     }
 
     /** Assesses a rig document on no particular day: end dates of waivers are not looked at. */
@@ -115,7 +122,8 @@ public final class Checker {
                                 .thenComparing(Target::name)
                                 .thenComparing(Target::aid))
                         .toList(),
-                cautions(document, outcome.cautions()));
+                cautions(document, outcome.cautions()),
+                Notes.of(document, rig, catalogues.apply(document.file())));
     }
 
     /**
@@ -142,9 +150,14 @@ public final class Checker {
      */
     Judged judge(Document document, Terms terms) {
         Rig rig = equip(document, terms);
-        Outcome outcome = RuleSession.run(rules.get(), book.get().ids(), rig);
+        Outcome outcome = outcome(rig);
         return new Judged(
                 rig, outcome, outcome.findings().stream().sorted(URGENCY).toList());
+    }
+
+    /** What a rule session leaves behind of a rig. */
+    Outcome outcome(Rig rig) {
+        return RuleSession.run(rules.get(), book.get().ids(), rig);
     }
 
     RuleBook book() {

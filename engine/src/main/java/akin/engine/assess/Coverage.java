@@ -16,13 +16,26 @@ import java.util.Set;
  * were derived. Where one of them is missing it is unchecked; where one neither exists nor is missing (the link of a
  * unit that records inside) there is nothing to check.
  *
- * @param checks how many checks ran
+ * @param ran the checks that ran
  * @param unchecked what could not be checked, each rule once per unit and missing fact, in the order of the book
  */
-record Coverage(int checks, List<Unchecked> unchecked) {
+record Coverage(List<Check> ran, List<Unchecked> unchecked) {
+
+    /**
+     * One check that ran.
+     *
+     * @param rule id of the rule
+     * @param units the unit or the pairing it looked at
+     */
+    record Check(String rule, List<String> units) {}
+
+    /** How many checks ran. */
+    int checks() {
+        return ran.size();
+    }
 
     static Coverage of(RuleBook book, Rig rig, Outcome outcome) {
-        int ran = 0;
+        List<Check> ran = new ArrayList<>();
         Set<Unchecked> lines = new LinkedHashSet<>();
         for (RulePage page : book.pages()) {
             for (List<String> subject : subjects(page, rig)) {
@@ -37,13 +50,13 @@ record Coverage(int checks, List<Unchecked> unchecked) {
                     }
                 }
                 if (applies && gaps.isEmpty()) {
-                    ran++;
+                    ran.add(new Check(page.id(), subject));
                 } else if (applies) {
                     lines.addAll(gaps);
                 }
             }
         }
-        return new Coverage(ran, List.copyOf(lines));
+        return new Coverage(List.copyOf(ran), List.copyOf(lines));
     }
 
     private static List<Missing> missing(Outcome outcome, String unit, String need) {

@@ -2,6 +2,8 @@ package akin.engine.cli;
 
 import akin.engine.read.BadInput;
 import akin.engine.read.Say;
+import java.io.BufferedReader;
+import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
@@ -17,6 +19,7 @@ import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
 import org.apache.commons.cli.ParseException;
 import org.apache.commons.cli.UnrecognizedOptionException;
+import org.jspecify.annotations.Nullable;
 
 /** The command {@code akin}. */
 public final class Akin {
@@ -38,7 +41,7 @@ public final class Akin {
     private static final String VERSION = "version";
 
     private static final List<Command> COMMANDS =
-            List.of(new CheckCommand(), new FixCommand(), new CardCommand(), new ExplainCommand());
+            List.of(new CheckCommand(), new FixCommand(), new CardCommand(), new ExplainCommand(), new GearCommand());
 
     private Akin() {}
 
@@ -46,7 +49,10 @@ public final class Akin {
     public static void main(String[] args) {
         PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, false, StandardCharsets.UTF_8);
-        int code = run(out, err, args);
+        BufferedReader in = Boolean.getBoolean(Call.TERMINAL)
+                ? new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8))
+                : null;
+        int code = run(in, out, err, args);
         out.flush();
         err.flush();
         System.exit(code);
@@ -54,8 +60,17 @@ public final class Akin {
 
     /** Runs the command line with these writers and gives its exit code. */
     public static int run(PrintWriter out, PrintWriter err, String... args) {
+        return run(null, out, err, args);
+    }
+
+    /**
+     * Runs the command line and gives its exit code.
+     *
+     * @param in where questions are answered; null where nobody is there to answer
+     */
+    static int run(@Nullable BufferedReader in, PrintWriter out, PrintWriter err, String... args) {
         try {
-            return dispatch(out, args);
+            return dispatch(in, out, args);
         } catch (BadInput e) {
             err.println("akin: " + e.getMessage());
             return BAD_INPUT;
@@ -65,7 +80,7 @@ public final class Akin {
         }
     }
 
-    private static int dispatch(PrintWriter out, String... args) {
+    private static int dispatch(@Nullable BufferedReader in, PrintWriter out, String... args) {
         String word = args.length == 0 ? "" : args[0];
         if (word.equals("--" + HELP) || word.equals("-h")) {
             overview(out);
@@ -102,7 +117,7 @@ public final class Akin {
                     exitCodes());
             return PASSES;
         }
-        return command.run(new Call(command, line, out));
+        return command.run(new Call(command, line, in, out));
     }
 
     private static CommandLine parse(Command command, Options options, String... args) {

@@ -8,11 +8,11 @@ import akin.engine.equip.Catalogue;
 import akin.engine.read.BadInput;
 import akin.engine.read.Binder;
 import akin.engine.read.Document;
-import akin.engine.read.GearSheet;
 import akin.engine.read.Say;
 import akin.engine.read.TextFile;
 import akin.engine.read.YamlReader;
 import akin.engine.report.Style;
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -24,7 +24,6 @@ import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
-import java.util.stream.Stream;
 import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.Option;
 import org.jspecify.annotations.Nullable;
@@ -36,21 +35,22 @@ final class Call {
     static final String TEXT = "text";
 
     /** Set by the launcher when the report goes to a terminal; Java 17 cannot tell by itself in a way later ones keep. */
-    private static final String TERMINAL = "akin.terminal";
+    static final String TERMINAL = "akin.terminal";
 
     private static final String FORMAT = "format";
     private static final String OUT = "out";
     private static final String ON = "on";
     private static final String GEAR = "gear";
-    private static final String YAML = ".yaml";
 
     private final String command;
     private final CommandLine line;
+    private final @Nullable BufferedReader in;
     private final PrintWriter out;
 
-    Call(Command command, CommandLine line, PrintWriter out) {
+    Call(Command command, CommandLine line, @Nullable BufferedReader in, PrintWriter out) {
         this.command = command.name();
         this.line = line;
+        this.in = in;
         this.out = out;
     }
 
@@ -130,6 +130,26 @@ final class Call {
         return !toFile() && Boolean.getBoolean(TERMINAL);
     }
 
+    /** True when somebody is there to answer. */
+    boolean answers() {
+        return in != null;
+    }
+
+    /** Asks, and gives the answer; null when there is none and none will come. */
+    @Nullable
+    String ask(String question) {
+        if (in == null) {
+            return null;
+        }
+        out.print(question);
+        out.flush();
+        try {
+            return in.readLine();
+        } catch (IOException e) {
+            return null;
+        }
+    }
+
     void print(String text) {
         out.print(text);
     }
@@ -172,28 +192,22 @@ final class Call {
         CompletableFuture<KieBase> rules = CompletableFuture.supplyAsync(RuleBase::builtIn);
         CompletableFuture<RuleBook> book = rules.thenApplyAsync(loaded -> CompiledBook.load());
         Binder binder = new Binder();
-        Catalogue catalogue = Catalogue.builtIn(binder);
-        String folder = line.getOptionValue(GEAR);
-        return new Checker(
-                rules::join, book::join, binder, folder == null ? catalogue : withGear(catalogue, binder, folder));
+        return new Checker(rules::join, book::join, binder, new Packs(binder, line.getOptionValue(GEAR)));
     }
 
-    private Catalogue withGear(Catalogue catalogue, Binder binder, String folder) {
-        List<Path> files;
-        try (Stream<Path> all = Files.list(path(folder))) {
-            files = all.filter(file -> file.toString().endsWith(YAML)).sorted().toList();
-        } catch (IOException e) {
-            throw new BadInput(folder, "there is no folder of gear files here");
-        }
-        if (files.isEmpty()) {
-            throw new BadInput(folder, "no gear file, named *" + YAML + ", is in this folder");
-        }
-        Catalogue more = catalogue;
-        for (Path file : files) {
-            Document document = read(file.toString());
-            more = more.with(GearSheet.read(document, binder));
-        }
-        return more;
+    /** What is looked up in for a rig file of this name: the catalogue, data beside the file, data that was named. */
+    Catalogue catalogue(Binder binder, String rig) {
+        return new Packs(binder, line.getOptionValue(GEAR)).apply(rig);
+    }
+
+    /** The catalogue with the folder that the call names, and nothing else. */
+    Catalogue named(Binder binder) {
+        return new Packs(binder, line.getOptionValue(GEAR)).named();
+    }
+
+    /** A checker that looks everything up in one catalogue. */
+    Checker checker(Binder binder, Catalogue catalogue) {
+        return new Checker(RuleBase.builtIn(), CompiledBook.load(), binder, catalogue);
     }
 
     void deliver(String report) {

@@ -66,6 +66,16 @@ public final class Edits {
         return text.substring(from, text.offsetByCodePoints(from, place.to() - place.from()));
     }
 
+    /** A value as it is written where nothing stands yet: as it is if YAML allows that, else in quotes. */
+    public static String written(String value) {
+        return quotedLike("", value);
+    }
+
+    /** A value in quotes. */
+    public static String quoted(String value) {
+        return quotedLike("'", value);
+    }
+
     private static boolean within(String path, String around) {
         return path.equals(around) || path.startsWith(around + ".");
     }

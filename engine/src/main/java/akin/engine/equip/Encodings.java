@@ -20,6 +20,7 @@ final class Encodings {
     /** An encoding as it is written. */
     record EncodingSheet(
             @JsonProperty(required = true) Integer akinEncoding,
+            @Nullable List<String> overrides,
             @JsonProperty(required = true) String id,
             @JsonProperty(required = true) String name,
             @JsonProperty(required = true) Encoding.Kind kind,
@@ -39,14 +40,26 @@ final class Encodings {
             CurveForm.@Nullable Power power,
             CurveForm.@Nullable Pq pq) {}
 
+    /** A packaged encoding; its file is named after it. */
     static Encoding bind(Binder binder, Document document, String id) {
+        EncodingSheet sheet = sheet(binder, document);
+        if (!sheet.id().equals(id)) {
+            throw document.error("id", "the file's name says " + id);
+        }
+        return encoding(document, sheet);
+    }
+
+    /** The file as it is written. */
+    static EncodingSheet sheet(Binder binder, Document document) {
         EncodingSheet sheet = binder.bind(document, EncodingSheet.class);
         if (sheet.akinEncoding() != VERSION) {
             throw document.error("akin-encoding", "an encoding file starts with akin-encoding: " + VERSION);
         }
-        if (!sheet.id().equals(id)) {
-            throw document.error("id", "the file's name says " + id);
-        }
+        return sheet;
+    }
+
+    /** The encoding that a file gives. */
+    static Encoding encoding(Document document, EncodingSheet sheet) {
         try {
             return new Encoding(
                     sheet.id(),

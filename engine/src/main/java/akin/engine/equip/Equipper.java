@@ -54,7 +54,7 @@ import org.jspecify.annotations.Nullable;
 /** Looks up every word of a rig sheet. A word that nothing answers to is bad input, at its place. */
 public final class Equipper {
 
-    private static final String DEFAULT_TOLERANCE = "intercut";
+    static final String DEFAULT_TOLERANCE = "intercut";
     private static final int SMALLEST_TABLE = 2;
     private static final Pattern ZONE = Pattern.compile("UTC([+-][01][0-9]:[0-5][0-9])?");
 
@@ -78,6 +78,10 @@ public final class Equipper {
     public static Rig equip(Document document, Binder binder, Catalogue catalogue, Terms terms) {
         Equipper.requireVersion(document);
         RigSheet sheet = binder.bind(document, RigSheet.class);
+        if (sheet.gear() != null) {
+            requireNoClaims(document, "overrides", sheet.gear().overrides());
+            requireNoClaims(document, "amends", sheet.gear().amends());
+        }
         return new Equipper(document, sheet, catalogue).rig(terms);
     }
 
@@ -95,6 +99,16 @@ public final class Equipper {
             throw document.error(
                     "akin",
                     "read " + found + "; this program reads rig files that start with akin: " + RigSheet.VERSION);
+        }
+    }
+
+    private static void requireNoClaims(Document document, String key, @Nullable List<String> ids) {
+        if (ids != null) {
+            throw new BadInput(
+                    document.file(),
+                    document.keyOf("gear." + key).orElseGet(() -> document.placeOf("gear")),
+                    "the key " + Say.quote(key) + " is for files of their own; gear in a rig file goes before all other"
+                            + " without saying so");
         }
     }
 

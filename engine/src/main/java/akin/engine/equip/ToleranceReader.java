@@ -35,6 +35,13 @@ final class ToleranceReader {
                     + " Allowed: " + Say.list(words);
             return path.isEmpty() ? new BadInput("--tolerance", problem) : rig.error(path, problem);
         });
+        Map<Tolerance, Double> limits = limits(document);
+        overrides.forEach((key, limit) -> put(limits, rig, "tolerances." + key, key, limit.text()));
+        return new Tolerances(profile, limits);
+    }
+
+    /** The limits of a profile; every one must be there. */
+    static Map<Tolerance, Double> limits(Document document) {
         Map<Tolerance, Double> limits = new EnumMap<>(Tolerance.class);
         if (document.at("limits").orElse(null) instanceof Node.Fields fields) {
             fields.fields().forEach((key, field) -> {
@@ -42,13 +49,12 @@ final class ToleranceReader {
                 put(limits, document, "limits." + key, key, text);
             });
         }
-        overrides.forEach((key, limit) -> put(limits, rig, "tolerances." + key, key, limit.text()));
         for (Tolerance tolerance : Tolerance.values()) {
             if (!limits.containsKey(tolerance)) {
                 throw document.error("limits", "the limit " + Say.quote(tolerance.key()) + " is missing");
             }
         }
-        return new Tolerances(profile, limits);
+        return limits;
     }
 
     private static void put(Map<Tolerance, Double> limits, Document document, String path, String key, String text) {

@@ -7,6 +7,7 @@ import akin.model.gear.Media;
 import akin.model.gear.Mount;
 import akin.model.gear.Recorder;
 import akin.model.gear.SensorFormat;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -15,10 +16,14 @@ import org.jspecify.annotations.Nullable;
  *
  * @param akinGear version of the gear file format; a file must say it, a section of a rig file need not
  * @param source where the facts of the whole file come from
+ * @param overrides ids of entries that go in place of earlier ones; only a file of a pack says so
+ * @param amends ids of entries whose facts are laid over those of earlier ones; only a file of a pack says so
  */
 public record GearSheet(
         @Nullable Integer akinGear,
         @Nullable String source,
+        @Nullable List<String> overrides,
+        @Nullable List<String> amends,
         Map<String, Body> bodies,
         Map<String, Lens> lenses,
         Map<String, Recorder> recorders,

@@ -82,6 +82,9 @@ public final class JsonReport {
                 caution(json, a, caution);
             }
             json.writeEndArray();
+            if (!a.notes().isEmpty()) {
+                strings(json, "notes", a.notes());
+            }
             json.writeEndObject();
         }
         return out.append('\n').toString();

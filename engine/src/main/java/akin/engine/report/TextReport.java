@@ -49,6 +49,7 @@ public final class TextReport {
         waived(out, assessment.waived());
         targets(out, assessment.targets());
         unchecked(out, assessment.unchecked());
+        notes(out, assessment.notes());
         cautions(out, assessment.cautions());
         out.add("");
         out.addAll(Wrap.lines(lastLine(assessment), "", "", WIDTH));
@@ -170,6 +171,17 @@ public final class TextReport {
                     INDENT + INDENT,
                     INDENT + INDENT,
                     WIDTH));
+        }
+    }
+
+    private static void notes(List<String> out, List<String> notes) {
+        if (notes.isEmpty()) {
+            return;
+        }
+        out.add("");
+        out.add("NOTE: where the facts come from");
+        for (String note : notes) {
+            out.addAll(Wrap.lines(Wrap.clean(note), INDENT, INDENT + INDENT, WIDTH));
         }
     }
 

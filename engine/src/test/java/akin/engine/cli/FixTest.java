@@ -285,20 +285,26 @@ class FixTest {
                         sample.replace("lights: [dimmed-led]", "lights: &strip [dimmed-led]")
                                 .replace("lights: [dimmed-led, flame]", "lights: *strip"),
                         List.of("fix", "RIG"),
-                        "RIG:17:13",
+                        at(sample, "[dimmed-led]"),
                         List.of("the anchor &strip", "anchors and aliases are not read")),
                 new Refused(
                         "an alias",
                         sample.replace("lights: [dimmed-led, flame]", "lights: *strip"),
                         List.of("fix", "RIG"),
-                        "RIG:21:13",
+                        at(sample, "[dimmed-led, flame]"),
                         List.of("the alias *strip", "write the value itself")),
                 new Refused(
                         "a rig that cannot be read",
                         sample.replace("shutter: 1/60", "shutter: fast"),
                         List.of("fix", "RIG"),
-                        "RIG:55:14",
+                        at(sample, "1/60"),
                         List.of("\"fast\" is not a shutter")));
+    }
+
+    /** Where something first stands in a text, as a message says it. */
+    private static String at(String text, String what) {
+        String before = text.substring(0, text.indexOf(what));
+        return "RIG:" + (before.lines().count()) + ":" + (before.length() - before.lastIndexOf('\n'));
     }
 
     @ParameterizedTest
