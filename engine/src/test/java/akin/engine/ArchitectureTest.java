@@ -66,6 +66,8 @@ class ArchitectureTest {
             .definedBy("akin.engine.assess..")
             .layer("rank")
             .definedBy("akin.engine.rank..")
+            .layer("baseline")
+            .definedBy("akin.engine.baseline..")
             .layer("report")
             .definedBy("akin.engine.report..")
             .layer("rim")
@@ -74,10 +76,12 @@ class ArchitectureTest {
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("report")
             .mayOnlyBeAccessedByLayers("rim")
+            .whereLayer("baseline")
+            .mayOnlyBeAccessedByLayers("report", "rim")
             .whereLayer("rank")
             .mayOnlyBeAccessedByLayers("report", "rim")
             .whereLayer("assess")
-            .mayOnlyBeAccessedByLayers("rank", "report", "rim")
+            .mayOnlyBeAccessedByLayers("rank", "baseline", "report", "rim")
             .whereLayer("equip")
             .mayOnlyBeAccessedByLayers("assess", "rim")
             .whereLayer("book")
@@ -85,7 +89,7 @@ class ArchitectureTest {
             .whereLayer("edit")
             .mayOnlyBeAccessedByLayers("equip", "assess", "rank", "rim")
             .whereLayer("read")
-            .mayOnlyBeAccessedByLayers("edit", "book", "equip", "assess", "rim")
+            .mayOnlyBeAccessedByLayers("edit", "book", "equip", "assess", "baseline", "rim")
             // A report tells where in the file a setting stands; of reading it knows no more.
             .ignoreDependency(resideInAPackage("akin.engine.report.."), assignableTo(Place.class));
 

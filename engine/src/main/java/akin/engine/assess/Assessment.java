@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param checks how many checks ran
  * @param findings most urgent first, without the waived
  * @param waived findings that a waiver covers, most urgent first; they do not count towards the verdict
+ * @param known findings that stand in a baseline, most urgent first; they do not count towards the verdict either
  * @param unchecked what could not be checked
  * @param targets levels to aim at, by unit
  * @param cautions what in the plan can hurt people or gear, each once, in the order of the book
@@ -33,6 +34,7 @@ public record Assessment(
         int checks,
         List<Entry> findings,
         List<Waived> waived,
+        List<Entry> known,
         List<Unchecked> unchecked,
         List<Target> targets,
         List<Caution> cautions,
@@ -42,6 +44,7 @@ public record Assessment(
     public Assessment {
         findings = List.copyOf(findings);
         waived = List.copyOf(waived);
+        known = List.copyOf(known);
         unchecked = List.copyOf(unchecked);
         targets = List.copyOf(targets);
         cautions = List.copyOf(cautions);

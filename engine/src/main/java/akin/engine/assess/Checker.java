@@ -88,6 +88,17 @@ public final class Checker {
      * @throws BadInput at the first thing in it that is wrong
      */
     public Assessment check(Document document, Terms terms, FailOn failOn) {
+        return examine(document, terms, failOn).assessment();
+    }
+
+    /**
+     * Assesses a rig document, and gives the assessment with what it was made from.
+     *
+     * @param terms what the check goes by, beside the rig file
+     * @param failOn the least urgent thing that makes it fail
+     * @throws BadInput at the first thing in it that is wrong
+     */
+    public Checked examine(Document document, Terms terms, FailOn failOn) {
         Judged judged = judge(document, terms);
         Rig rig = judged.rig();
         Outcome outcome = judged.outcome();
@@ -105,7 +116,7 @@ public final class Checker {
                             waiver -> waived.add(new Assessment.Waived(entry, waiver.because(), waiver.until())),
                             () -> entries.add(entry));
         }
-        return new Assessment(
+        Assessment assessment = new Assessment(
                 document.file(),
                 rig.production().name(),
                 rig.match().hero(),
@@ -113,9 +124,10 @@ public final class Checker {
                 failOn.verdict(
                         entries.stream().map(Assessment.Entry::severity).toList(),
                         !coverage.unchecked().isEmpty()),
-                coverage.checks(),
+                coverage.ran().size(),
                 entries,
                 waived,
+                List.of(),
                 coverage.unchecked(),
                 outcome.targets().stream()
                         .sorted(Comparator.comparing(Target::unit)
@@ -124,6 +136,7 @@ public final class Checker {
                         .toList(),
                 cautions(document, outcome.cautions()),
                 Notes.of(document, rig, catalogues.apply(document.file())));
+        return new Checked(document, rig, assessment, coverage.ran());
     }
 
     /**
@@ -160,7 +173,8 @@ public final class Checker {
         return RuleSession.run(rules.get(), book.get().ids(), rig);
     }
 
-    RuleBook book() {
+    /** The pages of the rules that this checker goes by. */
+    public RuleBook book() {
         return book.get();
     }
 

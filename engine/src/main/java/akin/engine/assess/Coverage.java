@@ -16,26 +16,13 @@ import java.util.Set;
  * were derived. Where one of them is missing it is unchecked; where one neither exists nor is missing (the link of a
  * unit that records inside) there is nothing to check.
  *
- * @param ran the checks that ran
+ * @param ran the checks that ran, in the order of the book
  * @param unchecked what could not be checked, each rule once per unit and missing fact, in the order of the book
  */
-record Coverage(List<Check> ran, List<Unchecked> unchecked) {
-
-    /**
-     * One check that ran.
-     *
-     * @param rule id of the rule
-     * @param units the unit or the pairing it looked at
-     */
-    record Check(String rule, List<String> units) {}
-
-    /** How many checks ran. */
-    int checks() {
-        return ran.size();
-    }
+record Coverage(List<Checked.Check> ran, List<Unchecked> unchecked) {
 
     static Coverage of(RuleBook book, Rig rig, Outcome outcome) {
-        List<Check> ran = new ArrayList<>();
+        List<Checked.Check> ran = new ArrayList<>();
         Set<Unchecked> lines = new LinkedHashSet<>();
         for (RulePage page : book.pages()) {
             for (List<String> subject : subjects(page, rig)) {
@@ -50,7 +37,7 @@ record Coverage(List<Check> ran, List<Unchecked> unchecked) {
                     }
                 }
                 if (applies && gaps.isEmpty()) {
-                    ran.add(new Check(page.id(), subject));
+                    ran.add(new Checked.Check(page.id(), subject));
                 } else if (applies) {
                     lines.addAll(gaps);
                 }

@@ -42,12 +42,22 @@ public enum FailOn {
         throw new IllegalArgumentException("nothing to fail on is called " + word);
     }
 
+    /** True when a finding of this severity makes a check fail. */
+    public boolean fails(Severity severity) {
+        return least == null || severity.compareTo(least) <= 0;
+    }
+
+    /** True when something that could not be checked keeps a check from passing. */
+    public boolean failsUnchecked() {
+        return least == null;
+    }
+
     /** What the findings and the unchecked come to. */
     public Verdict verdict(List<Severity> findings, boolean anyUnchecked) {
-        if (findings.stream().anyMatch(severity -> least == null || severity.compareTo(least) <= 0)) {
+        if (findings.stream().anyMatch(this::fails)) {
             return Verdict.FAILS;
         }
-        return least == null && anyUnchecked ? Verdict.INCOMPLETE : Verdict.PASSES;
+        return failsUnchecked() && anyUnchecked ? Verdict.INCOMPLETE : Verdict.PASSES;
     }
 
     @Override

@@ -40,8 +40,13 @@ public final class Akin {
     private static final String HELP = "help";
     private static final String VERSION = "version";
 
-    private static final List<Command> COMMANDS =
-            List.of(new CheckCommand(), new FixCommand(), new CardCommand(), new ExplainCommand(), new GearCommand());
+    private static final List<Command> COMMANDS = List.of(
+            new CheckCommand(),
+            new FixCommand(),
+            new BaselineCommand(),
+            new CardCommand(),
+            new ExplainCommand(),
+            new GearCommand());
 
     private Akin() {}
 
@@ -70,17 +75,21 @@ public final class Akin {
      */
     static int run(@Nullable BufferedReader in, PrintWriter out, PrintWriter err, String... args) {
         try {
-            return dispatch(in, out, args);
+            return dispatch(in, out, err, args);
         } catch (BadInput e) {
             err.println("akin: " + e.getMessage());
             return BAD_INPUT;
+        } catch (OutOfMemoryError e) {
+            err.println("akin: the memory that Java was given is used up; give it more, AKIN_JAVA_OPTS=-Xmx512m, or"
+                    + " check fewer rig files at once");
+            return DEFECT;
         } catch (RuntimeException | StackOverflowError e) {
-            err.println("akin: a defect in Akin, please report it: " + e);
+            err.println("akin: a defect in Akin, please report it: " + Say.visible(e.toString()));
             return DEFECT;
         }
     }
 
-    private static int dispatch(@Nullable BufferedReader in, PrintWriter out, String... args) {
+    private static int dispatch(@Nullable BufferedReader in, PrintWriter out, PrintWriter err, String... args) {
         String word = args.length == 0 ? "" : args[0];
         if (word.equals("--" + HELP) || word.equals("-h")) {
             overview(out);
@@ -117,7 +126,7 @@ public final class Akin {
                     exitCodes());
             return PASSES;
         }
-        return command.run(new Call(command, line, in, out));
+        return command.run(new Call(command, line, in, out, err));
     }
 
     private static CommandLine parse(Command command, Options options, String... args) {

@@ -5,6 +5,7 @@ import akin.engine.assess.RuleBase;
 import akin.engine.book.CompiledBook;
 import akin.engine.book.RuleBook;
 import akin.engine.equip.Catalogue;
+import akin.engine.equip.Terms;
 import akin.engine.read.BadInput;
 import akin.engine.read.Binder;
 import akin.engine.read.Document;
@@ -37,8 +38,9 @@ final class Call {
     /** Set by the launcher when the report goes to a terminal; Java 17 cannot tell by itself in a way later ones keep. */
     static final String TERMINAL = "akin.terminal";
 
-    private static final String FORMAT = "format";
-    private static final String OUT = "out";
+    static final String FORMAT = "format";
+    static final String OUT = "out";
+
     private static final String ON = "on";
     private static final String GEAR = "gear";
 
@@ -46,12 +48,14 @@ final class Call {
     private final CommandLine line;
     private final @Nullable BufferedReader in;
     private final PrintWriter out;
+    private final PrintWriter err;
 
-    Call(Command command, CommandLine line, @Nullable BufferedReader in, PrintWriter out) {
+    Call(Command command, CommandLine line, @Nullable BufferedReader in, PrintWriter out, PrintWriter err) {
         this.command = command.name();
         this.line = line;
         this.in = in;
         this.out = out;
+        this.err = err;
     }
 
     static Option format(String description) {
@@ -77,6 +81,31 @@ final class Call {
                 .argName(argument)
                 .desc(description)
                 .build();
+    }
+
+    /** The word that called it. */
+    String command() {
+        return command;
+    }
+
+    /** The options that were given, in order. */
+    List<Option> options() {
+        return List.of(line.getOptions());
+    }
+
+    /** A day, a limit, a folder of gear: what a check goes by, beside the rig file. */
+    Terms terms(String tolerance) {
+        return new Terms(line.getOptionValue(tolerance), day());
+    }
+
+    /** Says something beside the report. */
+    void say(String message) {
+        err.println("akin: " + Say.visible(message));
+    }
+
+    /** Prints a report. */
+    void print(String report) {
+        out.print(report);
     }
 
     /** What stands behind the options. */
@@ -105,10 +134,6 @@ final class Call {
         return line.hasOption(option);
     }
 
-    boolean toFile() {
-        return line.hasOption(OUT);
-    }
-
     @Nullable
     String value(String option) {
         return line.getOptionValue(option);
@@ -121,13 +146,18 @@ final class Call {
     }
 
     /** How the report is stressed: by colour only where it goes to a terminal, and nobody asked for none. */
-    Style style() {
+    static Style style() {
         return terminal() && System.getenv("NO_COLOR") == null ? Style.COLOUR : Style.PLAIN;
     }
 
     /** True when what is printed goes to a terminal. */
-    boolean terminal() {
-        return !toFile() && Boolean.getBoolean(TERMINAL);
+    static boolean terminal() {
+        return Boolean.getBoolean(TERMINAL);
+    }
+
+    /** True when a file was named for the report. */
+    boolean toFile() {
+        return line.hasOption(OUT);
     }
 
     /** True when somebody is there to answer. */
@@ -148,10 +178,6 @@ final class Call {
         } catch (IOException e) {
             return null;
         }
-    }
-
-    void print(String text) {
-        out.print(text);
     }
 
     /** The value of an option that takes one of a few words. */
@@ -210,25 +236,50 @@ final class Call {
         return new Checker(RuleBase.builtIn(), CompiledBook.load(), binder, catalogue);
     }
 
+    /** Prints a report, or writes it to the one file that was named. */
     void deliver(String report) {
-        if (toFile()) {
-            deliver(report.getBytes(StandardCharsets.UTF_8));
-        } else {
-            out.print(report);
+        String file = line.getOptionValue(OUT);
+        if (file == null) {
+            print(report);
+            return;
         }
+        refuseToOverwrite(file, line.getArgList());
+        write(file, report);
     }
 
     /** Writes a report that is no text to the file that {@code --out} names. */
     void deliver(byte[] report) {
         String file = line.getOptionValue(OUT);
+        refuseToOverwrite(file, line.getArgList());
+        write(file, report);
+    }
+
+    /** Refuses to write over a file that was named as input. */
+    void refuseToOverwrite(String file, List<String> inputs) {
+        refuseToOverwrite(file, inputs, "the rig file");
+    }
+
+    /** Refuses to write over a file that is read, and says what it is. */
+    void refuseToOverwrite(String file, List<String> inputs, String what) {
         Path target = path(file);
-        try {
-            for (String rig : line.getArgList()) {
-                if (Files.exists(target) && Files.isSameFile(path(rig), target)) {
-                    throw new BadInput(file, "this is the rig file; write the report to another");
+        for (String input : inputs) {
+            try {
+                if (Files.exists(target) && Files.isSameFile(path(input), target)) {
+                    throw new BadInput(file, "this is " + what + "; write the report to another");
                 }
+            } catch (IOException cannotBeRead) {
+                // Then it cannot be lost either; what is wrong with it is said when it is read.
             }
-            Files.write(target, report);
+        }
+    }
+
+    void write(String file, String report) {
+        write(file, report.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static void write(String file, byte[] report) {
+        try {
+            Files.write(path(file), report);
         } catch (IOException e) {
             throw new BadInput(file, "the report cannot be written there");
         }

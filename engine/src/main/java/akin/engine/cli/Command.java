@@ -18,7 +18,7 @@ interface Command {
     /** Its options, without help and version, which all have. */
     Options options();
 
-    /** The long names of those options that may be given more than once. */
+    /** The long names of the options that may stand there more than once. */
     default Set<String> repeatable() {
         return Set.of();
     }

@@ -84,10 +84,10 @@ final class FixCommand implements Command {
         // What was written is read again: the verdict is that of the file as it stands.
         Document after = write ? call.read(rig) : YamlReader.read(rig, mending.text());
         Assessment assessment = checker.check(after, terms, failOn);
-        call.print(MendReport.render(mending, assessment, write, call.style()));
+        call.print(MendReport.render(mending, assessment, write, Call.style()));
         if (changes && !write) {
             call.print("\n"
-                    + (call.terminal()
+                    + (Call.terminal()
                             ? DiffReport.shown(rig, before.text(), mending.text())
                             : DiffReport.render(rig, before.text(), mending.text())));
         }

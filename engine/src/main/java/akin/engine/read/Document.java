@@ -85,6 +85,11 @@ public record Document(String file, String text, Node root) {
         return root.place();
     }
 
+    /** The place of the code point at an index of the text, from 0; of its end for the number of its code points. */
+    public Place placeAt(int index) {
+        return Place.of(text, index);
+    }
+
     /** The place of a key of the mapping at a dotted path, whatever dots the key has in it. */
     Optional<Place> keyOf(String holder, String key) {
         return way(holder)

@@ -47,7 +47,8 @@ public final class Say {
                 out.appendCodePoint(c);
             }
         });
-        return out.toString();
+        // What a build server would take for a command wherever it stands in its log.
+        return out.indexOf("##[") < 0 ? out.toString() : out.toString().replace("##[", "## [");
     }
 
     /** True of a character that would move the cursor, hide or turn around text on a terminal. */

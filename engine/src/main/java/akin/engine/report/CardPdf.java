@@ -52,7 +52,7 @@ public final class CardPdf {
                             "card.jte",
                             Map.of("production", assessment.production(), "cards", cards, "size", size),
                             out);
-            String html = out.toString().lines().map(Wrap::clean).collect(Collectors.joining("\n"));
+            String html = out.toString().lines().map(Wrap::visible).collect(Collectors.joining("\n"));
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             int pages = write(html, bytes);
             pdf = bytes.toByteArray();

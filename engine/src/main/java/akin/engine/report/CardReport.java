@@ -40,8 +40,8 @@ public final class CardReport {
         heading(out, section.title(), markup, 3);
         for (Card.Line line : section.lines()) {
             if (markup == Markup.MARKDOWN) {
-                out.add("- " + (line.label().isEmpty() ? "" : "**" + escape(line.label()) + "** ")
-                        + escape(line.value()));
+                out.add("- " + (line.label().isEmpty() ? "" : "**" + Markdown.text(line.label()) + "** ")
+                        + Markdown.text(line.value()));
             } else {
                 String label = "  " + line.label()
                         + " ".repeat(Math.max(1, LABEL - line.label().length()));
@@ -53,7 +53,7 @@ public final class CardReport {
     private static void heading(List<String> out, String title, Markup markup, int level) {
         if (markup == Markup.MARKDOWN) {
             out.add("");
-            out.add("#".repeat(level) + " " + escape(title));
+            out.add("#".repeat(level) + " " + Markdown.text(title));
             out.add("");
         } else if (level == 2) {
             out.add(Wrap.clean(title));
@@ -61,10 +61,5 @@ public final class CardReport {
             out.add("");
             out.add(title + ":");
         }
-    }
-
-    /** Text of a rig file must stay text in Markdown. */
-    private static String escape(String text) {
-        return Wrap.clean(text).replaceAll("([\\\\`*_{}\\[\\]<>#|!~&])", "\\\\$1");
     }
 }

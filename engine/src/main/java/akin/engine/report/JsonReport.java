@@ -3,26 +3,51 @@ package akin.engine.report;
 import akin.engine.assess.Assessment;
 import akin.engine.assess.Numbers;
 import akin.engine.assess.Unchecked;
+import akin.engine.baseline.Baseline;
 import akin.engine.read.Place;
 import akin.model.finding.Severity;
 import akin.model.finding.Target;
 import akin.model.finding.Value;
-import java.io.StringWriter;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
-import tools.jackson.core.ObjectWriteContext;
-import tools.jackson.core.PrettyPrinter;
-import tools.jackson.core.json.JsonFactory;
-import tools.jackson.core.util.DefaultIndenter;
-import tools.jackson.core.util.DefaultPrettyPrinter;
 
 /** The report for programs; its schema is {@code shared/schema/report.schema.json}. */
 public final class JsonReport {
 
-    private static final JsonFactory JSON = new JsonFactory();
-
     private JsonReport() {}
+
+    /** Renders a call: the report of one rig file, or the summary and the reports of several. */
+    static String render(Batch batch) {
+        if (batch.one() && batch.allRead()) {
+            return JsonText.write(
+                    json -> report(json, batch.read().get(0).assessment(), batch.version(), batch.baseline()));
+        }
+        return JsonText.write(json -> {
+            json.writeStartObject();
+            json.writeStringProperty("akin", batch.version());
+            json.writeStringProperty("verdict", batch.verdict());
+            counts(json, Tally.of(batch));
+            baseline(json, batch.baseline());
+            json.writeArrayPropertyStart("rigs");
+            for (Batch.Part part : batch.parts()) {
+                json.writeStartObject();
+                json.writeStringProperty("rig", part.file());
+                json.writeStringProperty("verdict", part.verdict());
+                if (part instanceof Batch.Unread unread) {
+                    json.writeStringProperty("problem", unread.problem());
+                    json.writeNumberProperty("line", unread.line());
+                    json.writeNumberProperty("column", unread.column());
+                }
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeNumberProperty("passed-over", batch.passedOver());
+            json.writeArrayPropertyStart("reports");
+            batch.read().forEach(part -> report(json, part.assessment(), batch.version(), null));
+            json.writeEndArray();
+            json.writeEndObject();
+        });
+    }
 
     /**
      * Renders an assessment.
@@ -30,64 +55,100 @@ public final class JsonReport {
      * @param version version of Akin
      */
     public static String render(Assessment a, String version) {
-        StringWriter out = new StringWriter();
-        try (JsonGenerator json = JSON.createGenerator(indented(), out)) {
-            json.writeStartObject();
-            json.writeStringProperty("akin", version);
-            json.writeStringProperty("rig", a.file());
-            json.writeStringProperty("production", a.production());
-            json.writeStringProperty("tolerance", a.tolerance());
-            json.writeStringProperty("verdict", a.verdict().word());
-            json.writeObjectPropertyStart("counts");
-            for (Severity severity : Severity.values()) {
-                json.writeNumberProperty(severity.word(), a.count(severity));
-            }
-            json.writeNumberProperty("unchecked", a.unchecked().size());
-            json.writeNumberProperty("waived", a.waived().size());
-            json.writeNumberProperty("checks", a.checks());
-            json.writeEndObject();
-            json.writeArrayPropertyStart("findings");
-            for (Assessment.Entry entry : a.findings()) {
+        return JsonText.write(json -> report(json, a, version, null));
+    }
+
+    private static void report(
+            JsonGenerator json, Assessment a, String version, Baseline.@Nullable Comparison baseline) {
+        json.writeStartObject();
+        json.writeStringProperty("akin", version);
+        json.writeStringProperty("rig", a.file());
+        json.writeStringProperty("production", a.production());
+        json.writeStringProperty("tolerance", a.tolerance());
+        json.writeStringProperty("verdict", a.verdict().word());
+        counts(json, Tally.of(a));
+        baseline(json, baseline);
+        json.writeArrayPropertyStart("findings");
+        for (Assessment.Entry entry : a.findings()) {
+            finding(json, a, entry, null);
+        }
+        json.writeEndArray();
+        json.writeArrayPropertyStart("waived");
+        for (Assessment.Waived waived : a.waived()) {
+            finding(json, a, waived.entry(), waived);
+        }
+        json.writeEndArray();
+        if (!a.known().isEmpty()) {
+            json.writeArrayPropertyStart("known");
+            for (Assessment.Entry entry : a.known()) {
                 finding(json, a, entry, null);
             }
             json.writeEndArray();
-            json.writeArrayPropertyStart("waived");
-            for (Assessment.Waived waived : a.waived()) {
-                finding(json, a, waived.entry(), waived);
-            }
-            json.writeEndArray();
-            json.writeArrayPropertyStart("unchecked");
-            for (Unchecked line : a.unchecked()) {
-                json.writeStartObject();
-                json.writeStringProperty("rule", line.rule());
-                json.writeStringProperty("unit", line.unit());
-                json.writeStringProperty("missing", line.missing());
-                json.writeStringProperty("where", line.where().words());
-                json.writeEndObject();
-            }
-            json.writeEndArray();
-            json.writeArrayPropertyStart("targets");
-            for (Target target : a.targets()) {
-                json.writeStartObject();
-                json.writeStringProperty("unit", target.unit());
-                json.writeStringProperty("name", target.name());
-                json.writeNumberProperty("value", Numbers.exact(target.value()));
-                json.writeStringProperty("scale", target.scale());
-                json.writeStringProperty("aid", target.aid());
-                json.writeEndObject();
-            }
-            json.writeEndArray();
-            json.writeArrayPropertyStart("cautions");
-            for (Assessment.Caution caution : a.cautions()) {
-                caution(json, a, caution);
-            }
-            json.writeEndArray();
-            if (!a.notes().isEmpty()) {
-                strings(json, "notes", a.notes());
-            }
+        }
+        json.writeArrayPropertyStart("unchecked");
+        for (Unchecked line : a.unchecked()) {
+            json.writeStartObject();
+            json.writeStringProperty("rule", line.rule());
+            json.writeStringProperty("unit", line.unit());
+            json.writeStringProperty("missing", line.missing());
+            json.writeStringProperty("where", line.where().words());
             json.writeEndObject();
         }
-        return out.append('\n').toString();
+        json.writeEndArray();
+        json.writeArrayPropertyStart("targets");
+        for (Target target : a.targets()) {
+            json.writeStartObject();
+            json.writeStringProperty("unit", target.unit());
+            json.writeStringProperty("name", target.name());
+            json.writeNumberProperty("value", Numbers.exact(target.value()));
+            json.writeStringProperty("scale", target.scale());
+            json.writeStringProperty("aid", target.aid());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayPropertyStart("cautions");
+        for (Assessment.Caution caution : a.cautions()) {
+            caution(json, a, caution);
+        }
+        json.writeEndArray();
+        if (!a.notes().isEmpty()) {
+            JsonText.strings(json, "notes", a.notes());
+        }
+        json.writeEndObject();
+    }
+
+    private static void counts(JsonGenerator json, Tally tally) {
+        json.writeObjectPropertyStart("counts");
+        for (Severity severity : Severity.values()) {
+            json.writeNumberProperty(severity.word(), tally.count(severity));
+        }
+        json.writeNumberProperty("unchecked", tally.unchecked());
+        json.writeNumberProperty("waived", tally.waived());
+        if (tally.known() > 0) {
+            json.writeNumberProperty("known", tally.known());
+        }
+        json.writeNumberProperty("checks", tally.checks());
+        json.writeEndObject();
+    }
+
+    private static void baseline(JsonGenerator json, Baseline.@Nullable Comparison baseline) {
+        if (baseline == null) {
+            return;
+        }
+        json.writeObjectPropertyStart("baseline");
+        json.writeStringProperty("file", baseline.file());
+        json.writeNumberProperty("known", baseline.known());
+        json.writeNumberProperty("new", baseline.fresh());
+        json.writeArrayPropertyStart("gone");
+        for (Baseline.Gone gone : baseline.gone()) {
+            json.writeStartObject();
+            json.writeStringProperty("rig", gone.rig());
+            BaselineFile.key(json, gone.key());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        nullable(json, "trouble", baseline.trouble());
+        json.writeEndObject();
     }
 
     private static void finding(
@@ -96,7 +157,7 @@ public final class JsonReport {
         json.writeStringProperty("rule", entry.rule());
         json.writeStringProperty("severity", entry.severity().word());
         json.writeNumberProperty("magnitude", Numbers.exact(entry.magnitude()));
-        strings(json, "units", entry.units());
+        JsonText.strings(json, "units", entry.units());
         json.writeStringProperty("title", entry.title());
         json.writeStringProperty("because", entry.because());
         json.writeArrayPropertyStart("values");
@@ -115,12 +176,12 @@ public final class JsonReport {
             }
             json.writeEndArray();
             json.writeStringProperty("effect", fix.effect());
-            strings(json, "side-effects", fix.sideEffects());
+            JsonText.strings(json, "side-effects", fix.sideEffects());
             json.writeEndObject();
         }
         json.writeEndArray();
         at(json, a, entry.place(), entry.path());
-        strings(json, "sources", entry.sources());
+        JsonText.strings(json, "sources", entry.sources());
         if (waived != null) {
             json.writeObjectPropertyStart("waiver");
             json.writeStringProperty("because", waived.because());
@@ -182,34 +243,11 @@ public final class JsonReport {
         json.writeEndObject();
     }
 
-    private static void strings(JsonGenerator json, String name, List<String> values) {
-        json.writeArrayPropertyStart(name);
-        values.forEach(json::writeString);
-        json.writeEndArray();
-    }
-
     private static void nullable(JsonGenerator json, String name, @Nullable String value) {
         if (value == null) {
             json.writeNullProperty(name);
         } else {
             json.writeStringProperty(name, value);
         }
-    }
-
-    private static ObjectWriteContext indented() {
-        DefaultIndenter indent = new DefaultIndenter("  ", "\n");
-        PrettyPrinter printer =
-                new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent);
-        return new ObjectWriteContext.Base() {
-            @Override
-            public PrettyPrinter getPrettyPrinter() {
-                return printer;
-            }
-
-            @Override
-            public boolean hasPrettyPrinter() {
-                return true;
-            }
-        };
     }
 }

@@ -34,7 +34,8 @@ public final class MendReport {
             title(out, number++, step.title(), style);
             out.addAll(Wrap.lines(Wrap.clean(step.effect()), INDENT, INDENT, WIDTH));
             for (Assessment.Change change : step.edits()) {
-                out.addAll(Wrap.lines(TextReport.change(change), INDENT + INDENT, INDENT + INDENT + INDENT, WIDTH));
+                out.addAll(
+                        Wrap.lines(Wrap.clean(Story.change(change)), INDENT + INDENT, INDENT + INDENT + INDENT, WIDTH));
             }
             out.add(INDENT + "[" + step.rule() + ", " + step.severity() + "]");
         }
@@ -56,7 +57,7 @@ public final class MendReport {
                     WIDTH));
         }
         out.add("");
-        out.addAll(Wrap.lines(TextReport.lastLine(after), "", "", WIDTH));
+        out.addAll(Wrap.lines(Tally.of(after).line(after.verdict().word()), "", "", WIDTH));
         return String.join("\n", out) + "\n";
     }
 

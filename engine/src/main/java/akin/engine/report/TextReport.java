@@ -1,14 +1,11 @@
 package akin.engine.report;
 
 import akin.engine.assess.Assessment;
-import akin.engine.assess.Numbers;
 import akin.engine.assess.Unchecked;
-import akin.engine.assess.Verdict;
 import akin.model.finding.Severity;
 import akin.model.finding.Target;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** The report for people at a terminal: 80 columns, most urgent first, everything told in words. */
 public final class TextReport {
@@ -16,7 +13,48 @@ public final class TextReport {
     private static final int WIDTH = 80;
     private static final String INDENT = "    ";
 
+    /** Column at which the summary's file names start. */
+    private static final int VERDICT = 16;
+
     private TextReport() {}
+
+    /**
+     * Renders all of a call: each rig file's report, and behind those of several a summary.
+     *
+     * @param style how to stress words; plain says the same
+     */
+    static String render(Batch batch, Style style) {
+        List<String> reports = new ArrayList<>();
+        batch.read().forEach(part -> reports.add(render(part.assessment(), style)));
+        List<String> end = new ArrayList<>();
+        if (!batch.one()) {
+            end.add(style.strong(Story.RIGS));
+            batch.parts().forEach(part -> summary(end, part));
+            Story.passedOver(batch).forEach(line -> end.addAll(Wrap.lines(line, INDENT, INDENT, WIDTH)));
+            end.add("");
+        }
+        for (String line : Story.baseline(batch)) {
+            end.addAll(Wrap.lines(Wrap.clean(line), "", INDENT, WIDTH));
+        }
+        if (!batch.one()) {
+            end.addAll(Wrap.lines(Tally.line(batch), "", "", WIDTH));
+        }
+        if (!end.isEmpty() && !(batch.one() && reports.isEmpty())) {
+            reports.add(String.join("\n", end) + "\n");
+        }
+        return String.join("\n", reports);
+    }
+
+    private static void summary(List<String> out, Batch.Part part) {
+        String label = INDENT + Tally.said(part.verdict());
+        String start = label + " ".repeat(Math.max(1, VERDICT - label.length()));
+        String indent = " ".repeat(VERDICT);
+        if (part instanceof Batch.Unread unread) {
+            out.addAll(Wrap.lines(Wrap.clean(unread.place() + ": " + unread.problem()), start, indent, WIDTH));
+        } else {
+            out.addAll(Wrap.lines(Wrap.clean(part.file()), start, indent, WIDTH));
+        }
+    }
 
     /**
      * Renders an assessment.
@@ -25,12 +63,7 @@ public final class TextReport {
      */
     public static String render(Assessment assessment, Style style) {
         List<String> out = new ArrayList<>();
-        out.addAll(Wrap.lines(
-                Wrap.clean(assessment.production()) + ": " + Wrap.clean(assessment.file()) + ", matched to "
-                        + assessment.hero() + " for " + assessment.tolerance(),
-                "",
-                "",
-                WIDTH));
+        out.addAll(Wrap.lines(Wrap.clean(Story.head(assessment)), "", "", WIDTH));
         int number = 1;
         for (Severity severity : Severity.values()) {
             List<Assessment.Entry> entries = assessment.findings().stream()
@@ -38,21 +71,22 @@ public final class TextReport {
                     .toList();
             if (!entries.isEmpty()) {
                 out.add("");
-                out.add(style.stress(heading(severity), severity));
+                out.add(style.stress(Story.heading(severity), severity));
             }
             for (Assessment.Entry entry : entries) {
                 out.add("");
                 entry(out, entry, number++, style);
-                out.addAll(place(entry));
+                out.addAll(Wrap.lines(Wrap.clean("[" + Story.place(entry) + "]"), INDENT, INDENT, WIDTH));
             }
         }
         waived(out, assessment.waived());
+        known(out, assessment.known());
         targets(out, assessment.targets());
         unchecked(out, assessment.unchecked());
         notes(out, assessment.notes());
         cautions(out, assessment.cautions());
         out.add("");
-        out.addAll(Wrap.lines(lastLine(assessment), "", "", WIDTH));
+        out.addAll(Wrap.lines(Tally.of(assessment).line(assessment.verdict().word()), "", "", WIDTH));
         return String.join("\n", out) + "\n";
     }
 
@@ -61,10 +95,6 @@ public final class TextReport {
         List<String> out = new ArrayList<>();
         entry(out, entry, 1, Style.PLAIN);
         return out;
-    }
-
-    private static String heading(Severity severity) {
-        return severity.word().toUpperCase(java.util.Locale.ROOT) + ": " + Meaning.of(severity);
     }
 
     private static void entry(List<String> out, Assessment.Entry entry, int number, Style style) {
@@ -78,33 +108,15 @@ public final class TextReport {
             String start = INDENT + (first ? "Do: " : "Or: ");
             out.addAll(Wrap.lines(Wrap.clean(fix.effect()), start, INDENT + INDENT, WIDTH));
             for (Assessment.Change change : fix.edits()) {
-                out.addAll(Wrap.lines(change(change), INDENT + INDENT, INDENT + INDENT + INDENT, WIDTH));
+                out.addAll(
+                        Wrap.lines(Wrap.clean(Story.change(change)), INDENT + INDENT, INDENT + INDENT + INDENT, WIDTH));
             }
             for (String sideEffect : fix.sideEffects()) {
                 out.addAll(Wrap.lines(
-                        "That would bring: " + Wrap.clean(sideEffect),
-                        INDENT + INDENT,
-                        INDENT + INDENT + INDENT,
-                        WIDTH));
+                        Wrap.clean(Story.BRINGS + sideEffect), INDENT + INDENT, INDENT + INDENT + INDENT, WIDTH));
             }
             first = false;
         }
-    }
-
-    private static List<String> place(Assessment.Entry entry) {
-        return Wrap.lines(
-                "[" + entry.rule() + ", line " + entry.place().line() + ": " + entry.path() + "]",
-                INDENT,
-                INDENT,
-                WIDTH);
-    }
-
-    static String change(Assessment.Change change) {
-        if (change.to() == null) {
-            return change.path() + ": take out " + Wrap.clean(String.valueOf(change.from()));
-        }
-        return change.path() + ": " + (change.from() == null ? "add " : Wrap.clean(change.from()) + " -> ")
-                + Wrap.clean(change.to());
     }
 
     private static void waived(List<String> out, List<Assessment.Waived> waived) {
@@ -112,19 +124,29 @@ public final class TextReport {
             return;
         }
         out.add("");
-        out.add("WAIVED: agreed to stay as it is");
+        out.add(Story.WAIVED);
         for (Assessment.Waived one : waived) {
-            out.addAll(Wrap.lines(Wrap.clean(one.entry().title()), INDENT, INDENT + INDENT, WIDTH));
-            String until = one.until() == null ? "" : ", until " + one.until();
-            out.addAll(Wrap.lines(
-                    Wrap.clean("agreed" + until + ": " + one.because()), INDENT + INDENT, INDENT + INDENT, WIDTH));
-            out.addAll(Wrap.lines(
-                    "[" + one.entry().rule() + ", " + one.entry().severity() + ", line "
-                            + one.entry().place().line() + ": " + one.entry().path() + "]",
-                    INDENT + INDENT,
-                    INDENT + INDENT,
-                    WIDTH));
+            aside(out, one.entry(), List.of(Story.agreed(one)));
         }
+    }
+
+    private static void known(List<String> out, List<Assessment.Entry> known) {
+        if (known.isEmpty()) {
+            return;
+        }
+        out.add("");
+        out.add(Story.KNOWN);
+        for (Assessment.Entry entry : known) {
+            aside(out, entry, List.of());
+        }
+    }
+
+    /** A finding that does not count. */
+    private static void aside(List<String> out, Assessment.Entry entry, List<String> reason) {
+        out.addAll(Wrap.lines(Wrap.clean(entry.title()), INDENT, INDENT + INDENT, WIDTH));
+        reason.forEach(line -> out.addAll(Wrap.lines(Wrap.clean(line), INDENT + INDENT, INDENT + INDENT, WIDTH)));
+        out.addAll(Wrap.lines(
+                Wrap.clean("[" + Story.placeWithSeverity(entry) + "]"), INDENT + INDENT, INDENT + INDENT, WIDTH));
     }
 
     private static void targets(List<String> out, List<Target> targets) {
@@ -132,13 +154,10 @@ public final class TextReport {
             return;
         }
         out.add("");
-        out.add("AIM FOR: where an 18 % grey card must sit");
+        out.add(Story.AIM);
         for (Target target : targets) {
             out.addAll(Wrap.lines(
-                    Wrap.clean(Numbers.spoken(target.value(), target.scale()) + " on the " + target.aid()),
-                    INDENT + target.unit() + ": ",
-                    INDENT + INDENT,
-                    WIDTH));
+                    Wrap.clean(Story.aim(target)), INDENT + Wrap.clean(target.unit()) + ": ", INDENT + INDENT, WIDTH));
         }
     }
 
@@ -148,11 +167,12 @@ public final class TextReport {
             return;
         }
         out.add("");
-        out.add("NOT CHECKED: a fact is not known");
-        for (Gap gap : Gap.of(unchecked)) {
-            out.addAll(Wrap.lines(Wrap.clean(gap.fact() + " (" + gap.where() + ")"), INDENT, INDENT + INDENT, WIDTH));
-            out.addAll(Wrap.lines("waits: " + String.join(", ", gap.waits()), INDENT + INDENT, INDENT + INDENT, WIDTH));
-        }
+        out.add(Story.UNCHECKED);
+        Story.gaps(unchecked).forEach((fact, rules) -> {
+            out.addAll(Wrap.lines(Wrap.clean(fact), INDENT, INDENT + INDENT, WIDTH));
+            out.addAll(Wrap.lines(
+                    Wrap.clean("waits: " + String.join(", ", rules)), INDENT + INDENT, INDENT + INDENT, WIDTH));
+        });
     }
 
     private static void cautions(List<String> out, List<Assessment.Caution> cautions) {
@@ -160,14 +180,11 @@ public final class TextReport {
             return;
         }
         out.add("");
-        out.addAll(Wrap.lines(
-                "TAKE CARE: local code and licensed or qualified people decide, not this report", "", INDENT, WIDTH));
+        out.addAll(Wrap.lines(Story.CARE, "", INDENT, WIDTH));
         for (Assessment.Caution caution : cautions) {
             out.addAll(Wrap.lines(Wrap.clean(caution.sentence()), INDENT, INDENT + INDENT, WIDTH));
-            String reasons =
-                    caution.reasons().stream().map(Assessment.Reason::words).collect(Collectors.joining("; "));
             out.addAll(Wrap.lines(
-                    Wrap.clean("Here: " + reasons) + " [" + caution.rule() + "]",
+                    Wrap.clean(Story.here(caution) + " [" + caution.rule() + "]"),
                     INDENT + INDENT,
                     INDENT + INDENT,
                     WIDTH));
@@ -179,18 +196,9 @@ public final class TextReport {
             return;
         }
         out.add("");
-        out.add("NOTE: where the facts come from");
+        out.add(Story.NOTES);
         for (String note : notes) {
             out.addAll(Wrap.lines(Wrap.clean(note), INDENT, INDENT + INDENT, WIDTH));
         }
-    }
-
-    static String lastLine(Assessment a) {
-        String counts = a.count(Severity.BAKED_IN) + " baked-in, " + a.count(Severity.LOSSY) + " lossy, "
-                + a.count(Severity.FIXABLE) + " fixable, " + a.count(Severity.ADVICE) + " advice"
-                + (a.waived().isEmpty() ? "" : ", " + a.waived().size() + " waived");
-        String verdict =
-                a.verdict() == Verdict.INCOMPLETE ? "incomplete" : a.verdict().word();
-        return a.checks() + " checks run, " + a.unchecked().size() + " unchecked: " + verdict + " (" + counts + ")";
     }
 }

@@ -9,8 +9,8 @@ public final class Wrap {
 
     private static final Pattern WORDS = Pattern.compile(" +");
 
-    /** The last two characters of every plane are none. */
-    private static final int LAST_TWO = 0xFFFE;
+    /** How a line starts that a build server takes for a command; a line of ours may break anywhere. */
+    private static final Pattern COMMAND = Pattern.compile("(:(?=:)|##(?=\\[))");
 
     private static final int FIRST_WIDE = 0x1100;
 
@@ -61,18 +61,31 @@ public final class Wrap {
         return wide ? 2 : 1;
     }
 
-    /** The text with control characters replaced: those of a rig file must not steer a terminal. */
+    /**
+     * The text with control characters replaced, and broken up what a build server would read as a command in its log: text
+     * of a rig file must steer neither a terminal nor a machine, nor end a document before its time.
+     */
     public static String clean(String text) {
+        String shown = visible(text);
+        return COMMAND.matcher(shown).find() ? COMMAND.matcher(shown).replaceAll("$1 ") : shown;
+    }
+
+    /** The text with control characters replaced, for a page that nothing reads as a log. */
+    public static String visible(String text) {
         StringBuilder out = new StringBuilder();
-        text.codePoints().forEach(c -> {
-            boolean odd = Character.isISOControl(c)
-                    || (c & LAST_TWO) == LAST_TWO
-                    || Character.getType(c) == Character.FORMAT
-                    || Character.getType(c) == Character.SURROGATE
-                    || Character.getType(c) == Character.LINE_SEPARATOR
-                    || Character.getType(c) == Character.PARAGRAPH_SEPARATOR;
-            out.appendCodePoint(odd ? '\uFFFD' : c);
-        });
+        text.codePoints().forEach(c -> out.appendCodePoint(steers(c) ? '\uFFFD' : c));
         return out.toString();
+    }
+
+    /** True of a character that would move the cursor, hide or turn around text, or that no text may hold. */
+    static boolean steers(int c) {
+        return switch (Character.getType(c)) {
+            case Character.CONTROL,
+                    Character.FORMAT,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR,
+                    Character.SURROGATE -> true;
+            default -> (c & 0xFFFE) == 0xFFFE || (c >= 0xFDD0 && c <= 0xFDEF);
+        };
     }
 }

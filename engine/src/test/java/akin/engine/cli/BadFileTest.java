@@ -40,7 +40,7 @@ class BadFileTest {
 
     @Test
     void folder() {
-        Said.of(Run.of("check", folder.toString()), folder.toString()).says(List.of("this is a folder"));
+        Said.of(Run.of("check", folder.toString()), folder.toString()).says(List.of("no rig file is in this folder"));
     }
 
     @Test

@@ -94,7 +94,7 @@ class SchemasTest {
     private final Catalogue catalogue = Catalogue.builtIn(binder);
 
     @ParameterizedTest
-    @ValueSource(strings = {"quantity", "rig", "gear", "encoding", "tolerance", "report"})
+    @ValueSource(strings = {"quantity", "rig", "gear", "encoding", "tolerance", "report", "run", "baseline"})
     void eachIsASchemaOfTheStandard(String name) {
         assertThat(SCHEMAS.complaintsOfTheStandard(name)).isEmpty();
         assertThat(SCHEMAS.node(name).path("description").asString("")).isNotBlank();

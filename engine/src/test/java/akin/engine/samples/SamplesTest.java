@@ -56,7 +56,7 @@ class SamplesTest {
 
     static List<String> samples() {
         try (Stream<Path> folders = Files.list(SAMPLES)) {
-            List<String> names = folders.filter(Files::isDirectory)
+            List<String> names = folders.filter(folder -> Files.exists(folder.resolve("rig.yaml")))
                     .map(folder -> String.valueOf(folder.getFileName()))
                     .sorted()
                     .toList();

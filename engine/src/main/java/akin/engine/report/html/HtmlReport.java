@@ -1,6 +1,7 @@
 package akin.engine.report.html;
 
 import akin.engine.assess.Assessment;
+import akin.engine.report.Batch;
 import akin.engine.report.Wrap;
 import akin.engine.report.picture.Pictures;
 import akin.model.rig.Rig;
@@ -21,6 +22,15 @@ public final class HtmlReport {
 
     private HtmlReport() {}
 
+    /** Renders the one rig file of a batch; empty when it could not be read. */
+    public static String render(Batch batch) {
+        return batch.parts().stream()
+                .filter(Batch.Read.class::isInstance)
+                .map(part -> ((Batch.Read) part).checked())
+                .map(checked -> render(checked.assessment(), checked.rig(), batch.version()))
+                .collect(Collectors.joining());
+    }
+
     /**
      * Renders an assessment with the pictures of its rig.
      *
@@ -31,7 +41,7 @@ public final class HtmlReport {
         TemplateEngine.createPrecompiled(ContentType.Html)
                 .render("report.jte", new Page(assessment, Pictures.of(rig), version, font()), out);
         // The template's own lines end in line feeds; any other control character came with a word of the rig file.
-        return out.toString().lines().map(Wrap::clean).collect(Collectors.joining("\n", "", "\n"));
+        return out.toString().lines().map(Wrap::visible).collect(Collectors.joining("\n", "", "\n"));
     }
 
     private static String font() {

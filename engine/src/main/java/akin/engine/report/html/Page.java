@@ -148,9 +148,11 @@ public record Page(Assessment assessment, List<Figure> figures, String version, 
     /** The sources of all findings, each once, in the order in which findings name them. */
     public List<Source> sources() {
         Map<String, Set<String>> rules = new LinkedHashMap<>();
-        Stream.concat(
+        Stream.of(
                         assessment.findings().stream(),
-                        assessment.waived().stream().map(Assessment.Waived::entry))
+                        assessment.waived().stream().map(Assessment.Waived::entry),
+                        assessment.known().stream())
+                .flatMap(entries -> entries)
                 .forEach(entry -> entry.sources()
                         .forEach(source -> rules.computeIfAbsent(source, s -> new LinkedHashSet<>())
                                 .add(entry.rule())));
