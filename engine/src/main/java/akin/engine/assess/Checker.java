@@ -276,8 +276,7 @@ public final class Checker {
         Set<Finding> after;
         try {
             Document edited = YamlReader.read(document.file(), Edits.apply(document, edits));
-            after = RuleSession.run(rules.get(), book.get().ids(), equip(edited, terms))
-                    .findings();
+            after = outcome(equip(edited, terms)).findings();
         } catch (BadInput e) {
             return List.of("the rig file can then not be read: " + e.problem());
         }

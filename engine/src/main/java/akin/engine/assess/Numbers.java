@@ -1,5 +1,6 @@
 package akin.engine.assess;
 
+import akin.model.finding.Target;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -35,6 +36,11 @@ public final class Numbers {
         boolean single = digits.equals("1") && (unit.equals("stops") || unit.equals("frames"));
         String one = single ? unit.substring(0, unit.length() - 1) : unit;
         return unit.equals("°") ? digits + unit : digits + " " + one;
+    }
+
+    /** A level to aim at: where it is read, and how much it must be. */
+    public static String spoken(Target target) {
+        return spoken(target.value(), target.scale()) + " on the " + target.aid();
     }
 
     /** The number for machines: six significant digits, never in exponents. */

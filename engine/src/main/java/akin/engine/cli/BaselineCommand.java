@@ -34,8 +34,7 @@ final class BaselineCommand implements Command {
     public Options options() {
         return new Options()
                 .addOption(Call.value(Call.OUT, "FILE", "the baseline file to write"))
-                .addOption(Call.value(
-                        CheckCommand.TOLERANCE, "PROFILE", "a tolerance profile instead of the rig file's own"))
+                .addOption(Call.tolerance())
                 .addOption(Call.gear())
                 .addOption(Call.on());
     }
@@ -49,7 +48,7 @@ final class BaselineCommand implements Command {
         }
         call.refuseToOverwrite(file, rigs.names());
         BaselineOption before = BaselineOption.read(file);
-        Terms terms = call.terms(CheckCommand.TOLERANCE);
+        Terms terms = call.terms();
         SortedMap<String, SortedMap<Baseline.Key, Integer>> counts = new TreeMap<>();
         for (Batch.Part part : CheckCommand.parts(call, call.checker(), rigs, terms, FailOn.LOSSY, null)) {
             // A rig file that cannot be read stops this: a baseline without it would make all of its findings new.

@@ -1,6 +1,7 @@
 package akin.engine.cli;
 
 import akin.engine.assess.Checker;
+import akin.engine.assess.FailOn;
 import akin.engine.assess.RuleBase;
 import akin.engine.book.CompiledBook;
 import akin.engine.book.RuleBook;
@@ -23,6 +24,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import org.apache.commons.cli.CommandLine;
@@ -43,6 +45,8 @@ final class Call {
 
     private static final String ON = "on";
     private static final String GEAR = "gear";
+    private static final String TOLERANCE = "tolerance";
+    private static final String FAIL_ON = "fail-on";
 
     private final String command;
     private final CommandLine line;
@@ -70,6 +74,15 @@ final class Call {
         return value(ON, "DATE", "the day for which waivers are looked at (default: today)");
     }
 
+    static Option tolerance() {
+        return value(TOLERANCE, "PROFILE", "a tolerance profile instead of the rig file's own");
+    }
+
+    static Option failOn(String what) {
+        return value(
+                FAIL_ON, "SEVERITY", what + " that fails: baked-in, lossy (the default), fixable, advice or unchecked");
+    }
+
     static Option gear() {
         return value(GEAR, "DIR", "a folder of gear files that come before the catalogue");
     }
@@ -93,9 +106,15 @@ final class Call {
         return List.of(line.getOptions());
     }
 
-    /** A day, a limit, a folder of gear: what a check goes by, beside the rig file. */
-    Terms terms(String tolerance) {
-        return new Terms(line.getOptionValue(tolerance), day());
+    /** A day, a limit: what a check goes by, beside the rig file. */
+    Terms terms() {
+        return new Terms(line.getOptionValue(TOLERANCE), day());
+    }
+
+    /** The least urgent thing that fails. */
+    FailOn failOn() {
+        List<String> words = Arrays.stream(FailOn.values()).map(FailOn::word).toList();
+        return FailOn.of(oneOf(FAIL_ON, FailOn.LOSSY.word(), words));
     }
 
     /** Says something beside the report. */

@@ -1,6 +1,6 @@
 package akin.engine.cli;
 
-import akin.engine.assess.Assessment;
+import akin.engine.assess.Checked;
 import akin.engine.assess.Checker;
 import akin.engine.assess.FailOn;
 import akin.engine.equip.Terms;
@@ -8,7 +8,6 @@ import akin.engine.read.BadInput;
 import akin.engine.read.Document;
 import akin.engine.report.CardPdf;
 import akin.engine.report.CardReport;
-import akin.model.rig.Rig;
 import java.util.List;
 import org.apache.commons.cli.Options;
 
@@ -50,14 +49,13 @@ final class CardCommand implements Command {
         }
         CardReport.Markup markup = format.equals(MARKDOWN) ? CardReport.Markup.MARKDOWN : CardReport.Markup.TEXT;
         Document document = call.read(call.rig());
-        Terms terms = new Terms(null, call.day());
+        Terms terms = call.terms();
         Checker checker = call.checker();
-        Assessment assessment = checker.check(document, terms, FailOn.LOSSY);
-        Rig rig = checker.equip(document, terms);
+        Checked checked = checker.examine(document, terms, FailOn.LOSSY);
         if (format.equals(PDF)) {
-            call.deliver(CardPdf.render(rig, assessment));
+            call.deliver(CardPdf.render(checked.rig(), checked.assessment()));
         } else {
-            call.deliver(CardReport.render(rig, assessment, markup));
+            call.deliver(CardReport.render(checked.rig(), checked.assessment(), markup));
         }
         return Akin.PASSES;
     }

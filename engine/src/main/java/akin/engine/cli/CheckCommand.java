@@ -9,7 +9,6 @@ import akin.engine.read.BadInput;
 import akin.engine.report.Batch;
 import akin.engine.report.Format;
 import akin.engine.report.Style;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -20,8 +19,6 @@ import org.jspecify.annotations.Nullable;
 /** {@code akin check}: the main job. */
 final class CheckCommand implements Command {
 
-    private static final String FAIL_ON = "fail-on";
-    static final String TOLERANCE = "tolerance";
     private static final String QUIET = "quiet";
     private static final String BASELINE = "baseline";
     private static final String CI = "ci";
@@ -49,12 +46,8 @@ final class CheckCommand implements Command {
                         + " (default: text); takes the --out behind it," + " and may be given again with another"))
                 .addOption(Call.value(
                         Call.OUT, "FILE", "write the report of the --format before it to this file, not to the screen"))
-                .addOption(
-                        Call.value(
-                                FAIL_ON,
-                                "SEVERITY",
-                                "the least urgent thing that fails: baked-in, lossy (the default), fixable, advice or unchecked"))
-                .addOption(Call.value(TOLERANCE, "PROFILE", "a tolerance profile instead of the rig file's own"))
+                .addOption(Call.failOn("the least urgent thing"))
+                .addOption(Call.tolerance())
                 .addOption(Call.gear())
                 .addOption(Call.on())
                 .addOption(Call.value(
@@ -83,8 +76,7 @@ final class CheckCommand implements Command {
         if (!rigs.one() && outputs.all().stream().anyMatch(output -> output.format() == Format.HTML)) {
             throw new BadInput(call.command(), "--format html makes one page of one rig file; name one");
         }
-        List<String> words = Arrays.stream(FailOn.values()).map(FailOn::word).toList();
-        FailOn failOn = FailOn.of(call.oneOf(FAIL_ON, FailOn.LOSSY.word(), words));
+        FailOn failOn = call.failOn();
         String baselineFile = call.value(BASELINE);
         for (Outputs.Output output : outputs.all()) {
             if (output.file() != null) {
@@ -93,7 +85,7 @@ final class CheckCommand implements Command {
                         output.file(), baselineFile == null ? List.of() : List.of(baselineFile), "the baseline");
             }
         }
-        Terms terms = call.terms(TOLERANCE);
+        Terms terms = call.terms();
         BaselineOption baseline = baselineFile == null ? null : BaselineOption.read(baselineFile);
         Checker checker = call.checker();
         List<Batch.Part> parts = parts(call, checker, rigs, terms, failOn, baseline);

@@ -11,8 +11,6 @@ import akin.engine.read.Document;
 import akin.engine.read.YamlReader;
 import akin.engine.report.DiffReport;
 import akin.engine.report.MendReport;
-import java.util.Arrays;
-import java.util.List;
 import java.util.Set;
 import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
@@ -23,8 +21,6 @@ final class FixCommand implements Command {
     private static final String RULE = "rule";
     private static final String UNIT = "unit";
     private static final String DRY_RUN = "dry-run";
-    private static final String FAIL_ON = "fail-on";
-    private static final String TOLERANCE = "tolerance";
 
     @Override
     public String name() {
@@ -51,12 +47,8 @@ final class FixCommand implements Command {
                         .longOpt(DRY_RUN)
                         .desc("change nothing; show what would change, as a unified diff at the end")
                         .build())
-                .addOption(
-                        Call.value(
-                                FAIL_ON,
-                                "SEVERITY",
-                                "the least urgent thing left that fails: baked-in, lossy (the default), fixable, advice or unchecked"))
-                .addOption(Call.value(TOLERANCE, "PROFILE", "a tolerance profile instead of the rig file's own"))
+                .addOption(Call.failOn("the least urgent thing left"))
+                .addOption(Call.tolerance())
                 .addOption(Call.gear())
                 .addOption(Call.on());
     }
@@ -69,9 +61,8 @@ final class FixCommand implements Command {
     @Override
     public int run(Call call) {
         String rig = call.rig();
-        List<String> words = Arrays.stream(FailOn.values()).map(FailOn::word).toList();
-        FailOn failOn = FailOn.of(call.oneOf(FAIL_ON, FailOn.LOSSY.word(), words));
-        Terms terms = new Terms(call.value(TOLERANCE), call.day());
+        FailOn failOn = call.failOn();
+        Terms terms = call.terms();
         Mender.Choosing chosen = new Mender.Choosing(Set.copyOf(call.values(RULE)), Set.copyOf(call.values(UNIT)));
         Checker checker = call.checker();
         Document before = call.read(rig);

@@ -30,7 +30,9 @@ import java.util.regex.Pattern;
  */
 public final class Catalogue {
 
-    private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+    /** How an id is written. */
+    static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+
     private static final String GEAR = "gear/";
     private static final String GAMUTS = "gamuts.yaml";
     private static final String YAML = ".yaml";

@@ -1,5 +1,6 @@
 package akin.engine.equip;
 
+import akin.engine.read.Binder;
 import akin.engine.read.Document;
 import akin.engine.read.Node;
 import akin.engine.read.Place;
@@ -29,7 +30,6 @@ public record Entry(
         Object value,
         @Nullable Entry under) {
 
-    private static final Set<String> PARTS = Set.of("modes", "profiles", "codecs", "inputs", "outputs");
     private static final Set<String> BY_PROFILE = Set.of("iso-floors");
     private static final Set<String> FILE_KEYS =
             Set.of("akin-encoding", "akin-tolerance", "akin-gamuts", "id", "overrides");
@@ -106,7 +106,7 @@ public record Entry(
         String first = below.contains(".") ? below.substring(0, below.indexOf('.')) : below;
         String last = below.substring(below.lastIndexOf('.') + 1);
         return depth == 0
-                || (depth <= 2 && (PARTS.contains(first)))
+                || (depth <= 2 && (Binder.PARTS.contains(first)))
                 || (depth == 3 && BY_PROFILE.contains(last))
                 || (depth == 1 && first.equals("limits"));
     }

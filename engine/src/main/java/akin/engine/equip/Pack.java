@@ -20,7 +20,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -40,7 +39,6 @@ public final class Pack {
     private static final String AMENDS = "amends";
     private static final List<String> HEADERS = List.of("akin-gear", "akin-encoding", "akin-gamuts", "akin-tolerance");
     private static final Set<String> TOLERANCE_KEYS = Set.of("akin-tolerance", Node.SOURCE, OVERRIDES, "limits");
-    private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
     /**
      * An entry and what its file says of an earlier one of that name.
@@ -272,7 +270,7 @@ public final class Pack {
     }
 
     private void claim(Entry entry, boolean overrides, boolean amends) {
-        if (!ID.matcher(entry.id()).matches()) {
+        if (!Catalogue.ID.matcher(entry.id()).matches()) {
             throw new BadInput(
                     entry.document().file(),
                     entry.place(),

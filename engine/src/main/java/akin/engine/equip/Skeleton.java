@@ -26,7 +26,6 @@ public final class Skeleton {
     private static final int WIDTH = 110;
     private static final String SOURCE = "source";
     private static final Pattern PLAIN_WORD = Pattern.compile("[A-Za-z(].*");
-    private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
     private final String kind;
     private final String id;
@@ -65,7 +64,7 @@ public final class Skeleton {
      * @throws BadInput when a key is not known, a value does not fit, or the entry cannot do without one that is not given
      */
     public static String write(String kind, String id, Map<String, String> values, Catalogue catalogue, Binder binder) {
-        if (!ID.matcher(id).matches()) {
+        if (!Catalogue.ID.matcher(id).matches()) {
             throw new BadInput(
                     "gear new",
                     "read the id " + Say.quote(id) + "; an id is small letters and digits, with single dashes between");
@@ -99,7 +98,7 @@ public final class Skeleton {
             String[] steps = fact.split("\\.", -1);
             String pattern = steps.length == 3 ? steps[0] + ".ID." + steps[2] : fact;
             if (!known.contains(pattern)
-                    || (steps.length == 3 && !ID.matcher(steps[1]).matches())) {
+                    || (steps.length == 3 && !Catalogue.ID.matcher(steps[1]).matches())) {
                 throw new BadInput(
                         "--set " + Say.clean(path),
                         "no fact of " + kind + " is called " + Say.quote(fact) + "." + Say.nearest(pattern, known)

@@ -31,7 +31,9 @@ public final class Binder {
     private static final String ID = "id";
     private static final Set<String> KINDS =
             Set.of("bodies", "lenses", "recorders", "media", "adapters", "mounts", "formats");
-    private static final Set<String> PARTS = Set.of("modes", "profiles", "codecs", "inputs", "outputs");
+    /** The keys below which a body or a recorder holds parts by id. */
+    public static final Set<String> PARTS = Set.of("modes", "profiles", "codecs", "inputs", "outputs");
+
     private static final Pattern WITH_PARTS = Pattern.compile("(gear\\.)?(bodies|recorders)\\.[^.]+");
 
     private final JsonMapper mapper;

@@ -60,14 +60,14 @@ final class AnnotationReport {
         for (Assessment.Entry entry : a.known()) {
             out.add(entry(NOTICE, a, entry, "known", List.of(entry.because())));
         }
-        Story.gaps(a.unchecked())
-                .forEach((fact, rules) -> out.add(line(
+        Gap.of(a.unchecked())
+                .forEach(gap -> out.add(line(
                         failOn.failsUnchecked() ? ERROR : NOTICE,
                         a.file(),
                         0,
                         0,
                         "not checked: a fact is not known",
-                        List.of(fact, "waits: " + String.join(", ", rules)))));
+                        List.of(gap.words(), "waits: " + String.join(", ", gap.waits())))));
         for (String note : a.notes()) {
             out.add(line(NOTICE, a.file(), 0, 0, Story.NOTES, List.of(note)));
         }

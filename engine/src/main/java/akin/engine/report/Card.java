@@ -2,7 +2,6 @@ package akin.engine.report;
 
 import akin.engine.assess.Assessment;
 import akin.engine.assess.Numbers;
-import akin.model.finding.Target;
 import akin.model.gear.Codec;
 import akin.model.gear.Output;
 import akin.model.gear.Recorder;
@@ -54,7 +53,7 @@ public record Card(String unit, String heading, List<Section> sections) {
         String role = unit.hero() ? ", the hero" : ", matched to " + rig.match().hero();
         List<Line> aims = assessment.targets().stream()
                 .filter(target -> target.unit().equals(unit.name()))
-                .map(target -> new Line("18 % grey", aim(target)))
+                .map(target -> new Line("18 % grey", Numbers.spoken(target)))
                 .toList();
         List<Line> open = assessment.findings().stream()
                 .filter(finding -> finding.units().contains(unit.name()))
@@ -134,10 +133,6 @@ public record Card(String unit, String heading, List<Section> sections) {
         return filters.isEmpty()
                 ? "none"
                 : filters.stream().map(NeutralDensity::toString).collect(Collectors.joining(" and "));
-    }
-
-    private static String aim(Target target) {
-        return Numbers.spoken(target.value(), target.scale()) + " on the " + target.aid();
     }
 
     /** What has to be looked at again after the unit, or its recorder, was switched off. */

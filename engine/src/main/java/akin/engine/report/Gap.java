@@ -20,6 +20,11 @@ public record Gap(String fact, String where, List<String> waits) {
         waits = List.copyOf(waits);
     }
 
+    /** The fact, and where it is usually found. */
+    String words() {
+        return fact + " (" + where + ")";
+    }
+
     /** What is missing, each fact once, in the order in which checks first name them. */
     public static List<Gap> of(List<Unchecked> unchecked) {
         Map<List<String>, List<String>> byFact = new LinkedHashMap<>();

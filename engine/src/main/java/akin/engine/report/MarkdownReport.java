@@ -1,6 +1,7 @@
 package akin.engine.report;
 
 import akin.engine.assess.Assessment;
+import akin.engine.assess.Numbers;
 import akin.model.finding.Severity;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,15 +63,15 @@ final class MarkdownReport {
                 out,
                 Story.AIM,
                 a.targets().stream()
-                        .map(t -> "- " + Markdown.text(t.unit()) + ": " + Markdown.text(Story.aim(t)))
+                        .map(t -> "- " + Markdown.text(t.unit()) + ": " + Markdown.text(Numbers.spoken(t)))
                         .toList());
         section(
                 out,
                 Story.UNCHECKED,
-                Story.gaps(a.unchecked()).entrySet().stream()
+                Gap.of(a.unchecked()).stream()
                         .flatMap(gap -> Stream.of(
-                                "- " + Markdown.text(gap.getKey()),
-                                "  - waits: " + Markdown.text(String.join(", ", gap.getValue()))))
+                                "- " + Markdown.text(gap.words()),
+                                "  - waits: " + Markdown.text(String.join(", ", gap.waits()))))
                         .toList());
         section(
                 out,

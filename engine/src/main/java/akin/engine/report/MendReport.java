@@ -31,7 +31,7 @@ public final class MendReport {
         int number = 1;
         for (Mending.Step step : mending.done()) {
             out.add("");
-            title(out, number++, step.title(), style);
+            TextReport.title(out, number++, step.title(), style);
             out.addAll(Wrap.lines(Wrap.clean(step.effect()), INDENT, INDENT, WIDTH));
             for (Assessment.Change change : step.edits()) {
                 out.addAll(
@@ -45,7 +45,7 @@ public final class MendReport {
         }
         for (Mending.Left left : mending.left()) {
             out.add("");
-            title(out, number++, left.title(), style);
+            TextReport.title(out, number++, left.title(), style);
             for (String why : left.why()) {
                 out.addAll(Wrap.lines(Wrap.clean(why), INDENT, INDENT + INDENT, WIDTH));
             }
@@ -59,12 +59,5 @@ public final class MendReport {
         out.add("");
         out.addAll(Wrap.lines(Tally.of(after).line(after.verdict().word()), "", "", WIDTH));
         return String.join("\n", out) + "\n";
-    }
-
-    private static void title(List<String> out, int number, String title, Style style) {
-        String label = String.format(java.util.Locale.ROOT, "%2d. ", number);
-        for (String line : Wrap.lines(Wrap.clean(title), label, INDENT, WIDTH)) {
-            out.add(style.strong(line));
-        }
     }
 }

@@ -1,16 +1,12 @@
 package akin.engine.report;
 
 import akin.engine.assess.Assessment;
-import akin.engine.assess.Numbers;
 import akin.engine.assess.Unchecked;
 import akin.engine.baseline.Baseline;
 import akin.model.finding.Severity;
-import akin.model.finding.Target;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 
@@ -71,17 +67,6 @@ final class Story {
     /** Why a finding is waived. */
     static String agreed(Assessment.Waived waived) {
         return "agreed" + (waived.until() == null ? "" : ", until " + waived.until()) + ": " + waived.because();
-    }
-
-    static String aim(Target target) {
-        return Numbers.spoken(target.value(), target.scale()) + " on the " + target.aid();
-    }
-
-    /** Each fact that is missing and where it is usually found, with every rule that waits for it. */
-    static Map<String, List<String>> gaps(List<Unchecked> unchecked) {
-        Map<String, List<String>> byFact = new LinkedHashMap<>();
-        Gap.of(unchecked).forEach(gap -> byFact.put(gap.fact() + " (" + gap.where() + ")", gap.waits()));
-        return byFact;
     }
 
     static String missing(Unchecked line) {

@@ -1,6 +1,7 @@
 package akin.engine.report;
 
 import akin.engine.assess.Assessment;
+import akin.engine.assess.Numbers;
 import akin.engine.assess.Unchecked;
 import akin.model.finding.Severity;
 import akin.model.finding.Target;
@@ -98,10 +99,7 @@ public final class TextReport {
     }
 
     private static void entry(List<String> out, Assessment.Entry entry, int number, Style style) {
-        String label = String.format(java.util.Locale.ROOT, "%2d. ", number);
-        for (String line : Wrap.lines(Wrap.clean(entry.title()), label, INDENT, WIDTH)) {
-            out.add(style.strong(line));
-        }
+        title(out, number, entry.title(), style);
         out.addAll(Wrap.lines(Wrap.clean(entry.because()), INDENT, INDENT, WIDTH));
         boolean first = true;
         for (Assessment.Remedy fix : entry.fixes()) {
@@ -116,6 +114,14 @@ public final class TextReport {
                         Wrap.clean(Story.BRINGS + sideEffect), INDENT + INDENT, INDENT + INDENT + INDENT, WIDTH));
             }
             first = false;
+        }
+    }
+
+    /** A title with its number in the report. */
+    static void title(List<String> out, int number, String title, Style style) {
+        String label = String.format(java.util.Locale.ROOT, "%2d. ", number);
+        for (String line : Wrap.lines(Wrap.clean(title), label, INDENT, WIDTH)) {
+            out.add(style.strong(line));
         }
     }
 
@@ -157,7 +163,10 @@ public final class TextReport {
         out.add(Story.AIM);
         for (Target target : targets) {
             out.addAll(Wrap.lines(
-                    Wrap.clean(Story.aim(target)), INDENT + Wrap.clean(target.unit()) + ": ", INDENT + INDENT, WIDTH));
+                    Wrap.clean(Numbers.spoken(target)),
+                    INDENT + Wrap.clean(target.unit()) + ": ",
+                    INDENT + INDENT,
+                    WIDTH));
         }
     }
 
@@ -168,11 +177,11 @@ public final class TextReport {
         }
         out.add("");
         out.add(Story.UNCHECKED);
-        Story.gaps(unchecked).forEach((fact, rules) -> {
-            out.addAll(Wrap.lines(Wrap.clean(fact), INDENT, INDENT + INDENT, WIDTH));
+        for (Gap gap : Gap.of(unchecked)) {
+            out.addAll(Wrap.lines(Wrap.clean(gap.words()), INDENT, INDENT + INDENT, WIDTH));
             out.addAll(Wrap.lines(
-                    Wrap.clean("waits: " + String.join(", ", rules)), INDENT + INDENT, INDENT + INDENT, WIDTH));
-        });
+                    Wrap.clean("waits: " + String.join(", ", gap.waits())), INDENT + INDENT, INDENT + INDENT, WIDTH));
+        }
     }
 
     private static void cautions(List<String> out, List<Assessment.Caution> cautions) {

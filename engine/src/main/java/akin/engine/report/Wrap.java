@@ -77,7 +77,10 @@ public final class Wrap {
         return out.toString();
     }
 
-    /** True of a character that would move the cursor, hide or turn around text, or that no text may hold. */
+    /**
+     * True of a character that would move the cursor, hide or turn around text, or that no text may hold. Messages about what
+     * was read judge for themselves: a report knows nothing of reading.
+     */
     static boolean steers(int c) {
         return switch (Character.getType(c)) {
             case Character.CONTROL,

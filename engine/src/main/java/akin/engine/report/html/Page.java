@@ -7,7 +7,6 @@ import akin.engine.report.Gap;
 import akin.engine.report.Meaning;
 import akin.engine.report.picture.Figure;
 import akin.model.finding.Severity;
-import akin.model.finding.Target;
 import akin.model.finding.Value;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -138,11 +137,6 @@ public record Page(Assessment assessment, List<Figure> figures, String version, 
     /** What is missing, each fact once. */
     public List<Gap> gaps() {
         return Gap.of(assessment.unchecked());
-    }
-
-    /** A level to aim at, in words. */
-    public static String aim(Target target) {
-        return Numbers.spoken(target.value(), target.scale()) + " on the " + target.aid();
     }
 
     /** The sources of all findings, each once, in the order in which findings name them. */
