@@ -66,7 +66,7 @@ public record LutInput(
     }
 
     /**
-     * The table of the same look for what is recorded; or a profile that records what the table is made for. Keys: other-table,
+     * The LUT of the same look for what is recorded; or a profile that records what the LUT is made for. Keys: other-table,
      * set-profile.
      */
     public List<Fix> fixes(Unit unit) {

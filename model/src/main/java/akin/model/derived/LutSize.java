@@ -68,7 +68,7 @@ public record LutSize(String unitName, int size, String device, List<Integer> ac
     /** The sizes that the device takes, in words. */
     public String words() {
         return accepts.isEmpty()
-                ? "no table at all"
+                ? "no LUT at all"
                 : accepts.stream().sorted().map(String::valueOf).collect(Collectors.joining(", "));
     }
 

@@ -110,7 +110,7 @@ class LutTest {
         assertThat(resized(unit, 9, 65, 17)).isEqualTo("17");
         LutSize none = new LutSize("B", 33, "Box", List.of());
         assertThat(none.refused()).isTrue();
-        assertThat(none.words()).isEqualTo("no table at all");
+        assertThat(none.words()).isEqualTo("no LUT at all");
         assertThat(none.fixes(unit)).extracting(Fix::key).containsExactly("elsewhere");
         assertThat(new LutSize("B", 33, "Box", List.of(65, 33)).refused()).isFalse();
         assertThat(new LutSize("B", 33, "Box", List.of(65, 33)).words()).isEqualTo("33, 65");
