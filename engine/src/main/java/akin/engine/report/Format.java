@@ -55,7 +55,7 @@ public enum Format {
             case JUNIT -> JunitReport.render(batch);
             case ANNOTATIONS -> AnnotationReport.render(batch);
             case MARKDOWN -> MarkdownReport.render(batch);
-            case HTML -> HtmlReport.render(batch);
+            case HTML -> HtmlReport.render(batch, Story.baseline(batch));
         };
     }
 }

@@ -20,6 +20,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 
 /** Rigs that tests of reports share: the samples, and two that are hard on a page. */
 public final class SampleRigs {
@@ -71,7 +72,7 @@ public final class SampleRigs {
 
     /** The page of a rig. */
     public static String html(Checked checked) {
-        return HtmlReport.render(checked.assessment(), checked.rig(), "0.1.0");
+        return HtmlReport.render(checked.assessment(), checked.rig(), List.of(), "0.1.0");
     }
 
     /** A sample, by the name of its folder, or the crowd. */

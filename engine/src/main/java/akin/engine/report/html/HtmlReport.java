@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Base64;
+import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
 
@@ -22,24 +23,29 @@ public final class HtmlReport {
 
     private HtmlReport() {}
 
-    /** Renders the one rig file of a batch; empty when it could not be read. */
-    public static String render(Batch batch) {
+    /**
+     * Renders the one rig file of a batch; empty when it could not be read.
+     *
+     * @param baseline what became of the baseline, in words; empty when there was none
+     */
+    public static String render(Batch batch, List<String> baseline) {
         return batch.parts().stream()
                 .filter(Batch.Read.class::isInstance)
                 .map(part -> ((Batch.Read) part).checked())
-                .map(checked -> render(checked.assessment(), checked.rig(), batch.version()))
+                .map(checked -> render(checked.assessment(), checked.rig(), baseline, batch.version()))
                 .collect(Collectors.joining());
     }
 
     /**
      * Renders an assessment with the pictures of its rig.
      *
+     * @param baseline what became of the baseline, in words; empty when there was none
      * @param version version of Akin
      */
-    public static String render(Assessment assessment, Rig rig, String version) {
+    public static String render(Assessment assessment, Rig rig, List<String> baseline, String version) {
         StringOutput out = new StringOutput();
         TemplateEngine.createPrecompiled(ContentType.Html)
-                .render("report.jte", new Page(assessment, Pictures.of(rig), version, font()), out);
+                .render("report.jte", new Page(assessment, Pictures.of(rig), baseline, version, font()), out);
         // The template's own lines end in line feeds; any other control character came with a word of the rig file.
         return out.toString().lines().map(Wrap::visible).collect(Collectors.joining("\n", "", "\n"));
     }

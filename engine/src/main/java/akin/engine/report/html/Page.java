@@ -23,16 +23,18 @@ import org.jspecify.annotations.Nullable;
  *
  * @param assessment the assessment
  * @param figures the pictures of its rig
+ * @param baseline what became of the baseline, in words; empty when there was none
  * @param version version of Akin
  * @param font the font of the page, in base 64
  */
-public record Page(Assessment assessment, List<Figure> figures, String version, String font) {
+public record Page(Assessment assessment, List<Figure> figures, List<String> baseline, String version, String font) {
 
     private static final String NONE = "–";
 
     /** Copies the list. */
     public Page {
         figures = List.copyOf(figures);
+        baseline = List.copyOf(baseline);
     }
 
     /** Findings of one severity. */
