@@ -1,7 +1,7 @@
 #!/bin/sh
 # How long akin takes from nothing to its answer, as a multiple of the plainest Java program on the same Java.
 #
-#   engine/bench/start-up.sh [RUNS] [RIG]
+#   engine/bench/start-up.sh [RUNS] [RIG]       RIG: the sample with the most faults, where none is named
 #
 # For each Java found (AKIN_BENCH_JAVAS: folders, colons between; else 17 and the newest under /usr/lib/jvm) it compiles a
 # program that prints one word, has akin make its class-data archive, and then runs, in turn, RUNS times over: that
@@ -11,13 +11,7 @@ set -eu
 here=$(cd "$(dirname "$0")" && pwd -P)
 root=$(cd "$here/../.." && pwd -P)
 runs=${1:-21}
-rig=${2:-}
-if [ -z "$rig" ]; then
-  for sample in "$root"/samples/*.yaml "$root"/samples/*/*.yaml "$root/rules/src/main/resources/akin/rules/matched-pair.yaml"; do
-    [ -f "$sample" ] || continue
-    case $sample in *fault*) rig=$sample; break ;; *) rig=${rig:-$sample} ;; esac
-  done
-fi
+rig=${2:-$root/samples/night-market/rig.yaml}
 command -v perl >/dev/null || { echo 'start-up.sh needs perl for its clock' >&2; exit 2; }
 
 javas=${AKIN_BENCH_JAVAS:-}
