@@ -131,7 +131,8 @@ public final class Checker {
                 coverage.unchecked(),
                 outcome.targets().stream()
                         .sorted(Comparator.comparing(Target::unit)
-                                .thenComparing(Target::name)
+                                // Middle grey before clip.
+                                .thenComparing(Target::name, Comparator.reverseOrder())
                                 .thenComparing(Target::aid))
                         .toList(),
                 cautions(document, outcome.cautions()),

@@ -7,6 +7,7 @@ import akin.model.gear.Output;
 import akin.model.gear.Recorder;
 import akin.model.quantity.NeutralDensity;
 import akin.model.rig.FittedLens;
+import akin.model.rig.Monitor;
 import akin.model.rig.Recording;
 import akin.model.rig.Rig;
 import akin.model.rig.Setting;
@@ -53,7 +54,7 @@ public record Card(String unit, String heading, List<Section> sections) {
         String role = unit.hero() ? ", the hero" : ", matched to " + rig.match().hero();
         List<Line> aims = assessment.targets().stream()
                 .filter(target -> target.unit().equals(unit.name()))
-                .map(target -> new Line("18 % grey", Numbers.spoken(target)))
+                .map(target -> new Line(target.what(), Numbers.spoken(target)))
                 .toList();
         List<Line> open = assessment.findings().stream()
                 .filter(finding -> finding.units().contains(unit.name()))
@@ -89,6 +90,9 @@ public record Card(String unit, String heading, List<Section> sections) {
         if (unit.stabilisation() != null) {
             lines.add(new Line("stabilisation", unit.stabilisation().word()));
         }
+        if (unit.monitor() != null) {
+            lines.add(new Line("LUT", lut(unit.monitor())));
+        }
         return lines;
     }
 
@@ -117,6 +121,29 @@ public record Card(String unit, String heading, List<Section> sections) {
                 fitted.adapter() == null ? "" : " on " + fitted.adapter().id();
         lines.add(new Line("lens", fitted.lens().called() + " at " + focal + adapter));
         lines.add(new Line("stop", value(unit, Setting.STOP, fitted.stop())));
+    }
+
+    /** What the unit is watched through: the name of the look, then what its LUT is made for and where it works. */
+    private static String lut(Monitor monitor) {
+        if (!monitor.through()) {
+            return "none: watched as it is recorded";
+        }
+        List<String> words = new ArrayList<>();
+        words.add(monitor.look());
+        if (monitor.encoding() != null) {
+            words.add("for " + monitor.encoding().id()
+                    + (monitor.gamut() == null ? "" : " in " + monitor.gamut().id()));
+        }
+        if (monitor.size() != null) {
+            words.add(monitor.size() + " points");
+        }
+        if (monitor.heldBy() != null) {
+            words.add("in the " + monitor.heldBy().word());
+        }
+        if (Boolean.TRUE.equals(monitor.recorded())) {
+            words.add("recorded with the picture");
+        }
+        return String.join(", ", words);
     }
 
     private static String value(Unit unit, Setting setting, @Nullable Object value) {

@@ -1,7 +1,6 @@
 package akin.engine.report;
 
 import akin.engine.assess.Assessment;
-import akin.engine.assess.Numbers;
 import akin.model.finding.Severity;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,7 +62,7 @@ final class MarkdownReport {
                 out,
                 Story.AIM,
                 a.targets().stream()
-                        .map(t -> "- " + Markdown.text(t.unit()) + ": " + Markdown.text(Numbers.spoken(t)))
+                        .map(t -> "- " + Markdown.text(t.unit()) + ": " + Markdown.text(Story.level(t)))
                         .toList());
         section(
                 out,

@@ -1,9 +1,11 @@
 package akin.engine.report;
 
 import akin.engine.assess.Assessment;
+import akin.engine.assess.Numbers;
 import akin.engine.assess.Unchecked;
 import akin.engine.baseline.Baseline;
 import akin.model.finding.Severity;
+import akin.model.finding.Target;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -15,7 +17,7 @@ final class Story {
 
     static final String WAIVED = "WAIVED: agreed to stay as it is";
     static final String KNOWN = "KNOWN: in the baseline, so it does not fail the check";
-    static final String AIM = "AIM FOR: where an 18 % grey card must sit";
+    static final String AIM = "AIM FOR: where an 18 % grey card must sit, and where highlights clip";
     static final String UNCHECKED = "NOT CHECKED: a fact is not known";
     static final String CARE = "TAKE CARE: local code and licensed or qualified people decide, not this report";
     static final String NOTES = "NOTE: where the facts come from";
@@ -31,6 +33,11 @@ final class Story {
 
     static String heading(Severity severity) {
         return severity.word().toUpperCase(Locale.ROOT) + ": " + Meaning.of(severity);
+    }
+
+    /** A level in words. */
+    static String level(Target target) {
+        return target.what() + " at " + Numbers.spoken(target);
     }
 
     /** One edit of a fix. */

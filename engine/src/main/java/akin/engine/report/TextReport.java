@@ -1,7 +1,6 @@
 package akin.engine.report;
 
 import akin.engine.assess.Assessment;
-import akin.engine.assess.Numbers;
 import akin.engine.assess.Unchecked;
 import akin.model.finding.Severity;
 import akin.model.finding.Target;
@@ -163,7 +162,7 @@ public final class TextReport {
         out.add(Story.AIM);
         for (Target target : targets) {
             out.addAll(Wrap.lines(
-                    Wrap.clean(Numbers.spoken(target)),
+                    Wrap.clean(Story.level(target)),
                     INDENT + Wrap.clean(target.unit()) + ": ",
                     INDENT + INDENT,
                     WIDTH));

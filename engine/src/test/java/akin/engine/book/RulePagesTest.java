@@ -17,6 +17,7 @@ import akin.engine.read.Binder;
 import akin.engine.read.Document;
 import akin.engine.read.YamlReader;
 import akin.model.finding.Edit;
+import akin.model.finding.Target;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -45,6 +46,10 @@ class RulePagesTest {
     private static final Pattern AIMS = Pattern.compile("# aims: (.+)");
     private static final Pattern SAYS = Pattern.compile("# says: (.+)");
     private static final Pattern UNCHECKED = Pattern.compile("# unchecked");
+
+    /** Rules that give aims, and the level that each of them is for. */
+    private static final Map<String, String> AIMED =
+            Map.of("exposure/grey-target", Target.MIDDLE_GREY, "exposure/clip-level", Target.CLIP);
 
     private static final Terms TERMS = new Terms(null, LocalDate.of(2027, 1, 1));
 
@@ -149,7 +154,9 @@ class RulePagesTest {
         while (aims.find()) {
             expected.add(aims.group(1).strip());
         }
+        String level = AIMED.get(id);
         Set<String> found = assessment.targets().stream()
+                .filter(target -> target.name().equals(level))
                 .filter(target -> changes.at("units." + target.unit()).isPresent())
                 .map(t -> t.unit() + " " + Numbers.spoken(t.value(), t.scale()) + " on the " + t.aid())
                 .collect(Collectors.toCollection(TreeSet::new));

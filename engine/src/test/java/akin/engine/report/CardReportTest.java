@@ -39,6 +39,7 @@ class CardReportTest {
                         "stop          T2.8",
                         "filters       ND 0.6",
                         "18 % grey     40.6 %",
+                        "clip          102.8 %",
                         "After every power-up",
                         "baked-in      B and A blur motion differently (motion/blur-differs)");
     }
@@ -47,6 +48,16 @@ class CardReportTest {
     void whatIsNotPlannedAndWhatIsAutomaticSaySo() {
         assertThat(card("units: {B: {iso: auto, white: ~, lens: ~}}", CardReport.Markup.TEXT))
                 .contains("ISO           automatic", "white         not planned", "lens          not planned");
+    }
+
+    @Test
+    void theLutStandsOnTheCardWithWhatItIsMadeForAndWhereItWorks() {
+        assertThat(card(
+                        "units: {B: {monitor: {look: dusk, encoding: sony-s-log3, gamut: s-gamut3, size: 33, held-by: body}}}",
+                        CardReport.Markup.TEXT))
+                .contains("LUT           dusk, for sony-s-log3 in s-gamut3, 33 points, in the body");
+        assertThat(card("units: {B: {monitor: {look: none}}}", CardReport.Markup.TEXT))
+                .contains("LUT           none: watched as it is recorded");
     }
 
     @Test

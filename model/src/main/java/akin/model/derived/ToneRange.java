@@ -31,19 +31,22 @@ public record ToneRange(
 
     /** The tone range, or what is missing for it. */
     public static List<Object> derive(Unit unit) {
-        Encoding encoding = unit.encoding();
+        return require(Inputs.of(ToneRange.class, unit), unit).derive(() -> of(unit));
+    }
+
+    /** Names what is needed of a unit for its tone range. */
+    static Inputs require(Inputs inputs, Unit unit) {
         Profile profile = writing(unit);
-        Inputs inputs = Inputs.of(ToneRange.class, unit);
         if (profile == null && unit.profile() != null) {
             // The output forces an encoding that no profile of the body writes: nothing says how it is to be rated.
-            return inputs.body("profiles", WhereFound.TEST, null).derive(() -> of(unit));
+            return inputs.body("profiles", WhereFound.TEST, null);
         }
         IsoBases.require(inputs, unit, profile);
         if (profile != null) {
-            inputs.body("profiles." + profile.id() + ".encoding", WhereFound.MANUAL, encoding);
+            inputs.body("profiles." + profile.id() + ".encoding", WhereFound.MANUAL, unit.encoding());
             inputs.body("profiles." + profile.id() + ".headroom", WhereFound.TEST, profile.headroom());
         }
-        return inputs.derive(() -> of(unit));
+        return inputs;
     }
 
     /** The tone range of a unit, or null when something for it is missing. */

@@ -74,6 +74,23 @@ class RecordedToneTest {
                 .containsExactly(new Missing("grey-aim", "B", "gear.bodies.body-B.aids", WhereFound.MANUAL));
     }
 
+    /**
+     * The highest light that is held, put through the formula of Sony's Technical Summary for S-Log3: code
+     * {@code 420 + 261.5 log10((x + 0.01) / 0.19)} of 1023.
+     */
+    @Test
+    void highlightsClipWhereTheCurvePutsThem() {
+        LightRig.Draft draft = LightRig.draft("B");
+        double highest = 0.18 * Math.pow(2, clip(draft).headroom());
+        double code = 420 + 261.5 * Math.log10((highest + 0.01) / 0.19);
+        assertThat(clip(draft).target().name()).isEqualTo("clip");
+        assertThat(clip(draft).target().value()).isCloseTo(100 * (code - 64) / 876, within(0.05));
+        draft.body.put("aids", List.of(Aid.METER));
+        assertThat(clip(draft).target().value()).isEqualTo(clip(draft).headroom());
+        draft.body.put("aids", List.of());
+        assertThat(clip(draft).target().aid()).startsWith("hand-held meter: the highlights");
+    }
+
     /** In full range the level is the share of all 1024 codes: 420 of 1023 is 41.1 %, against 40.6 % of 64 to 940. */
     @Test
     void aRecorderShowsItsOwnScale() {
@@ -186,6 +203,10 @@ class RecordedToneTest {
 
     private static RecordedEncoding encoding(LightRig.Draft draft) {
         return (RecordedEncoding) RecordedEncoding.derive(draft.make()).get(0);
+    }
+
+    private static ClipAim clip(LightRig.Draft draft) {
+        return (ClipAim) ClipAim.derive(draft.make()).get(0);
     }
 
     private static Target target(LightRig.Draft draft) {
