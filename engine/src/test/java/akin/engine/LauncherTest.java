@@ -367,6 +367,17 @@ class LauncherTest {
     }
 
     @Test
+    void onlyASurveyHasRoomAndTheThoroughCompiler() throws Exception {
+        environment.put("JAVA_HOME", java("jdk", "17.0.2").toString());
+        String survey = akin("survey", "rig.yaml").out();
+        assertThat(survey).contains("option [-Xmx640m]").doesNotContain("option [-Xmx96m]");
+        assertThat(survey.indexOf("option [-XX:TieredStopAtLevel=4]"))
+                .isGreaterThan(survey.indexOf("option [-XX:TieredStopAtLevel=1]"));
+        assertThat(akin("check", "survey").out()).contains("option [-Xmx96m]").doesNotContain("TieredStopAtLevel=4");
+        assertThat(survey).as("its output is no terminal").contains("option [-Dakin.progress=false]");
+    }
+
+    @Test
     void startsARealJavaFromARealArchiveWithoutAWordOfItsOwn() throws Exception {
         Path source = Files.createDirectories(scratch.resolve("src")).resolve("Akin.java");
         Files.writeString(source, """

@@ -34,7 +34,7 @@ import org.kie.api.KieBase;
 public final class Checker {
 
     /** Most urgent first; a total order that depends on nothing but the findings themselves. */
-    private static final Comparator<Finding> URGENCY = Comparator.comparing(Finding::severity)
+    static final Comparator<Finding> URGENCY = Comparator.comparing(Finding::severity)
             .thenComparing(Comparator.comparingDouble(Finding::magnitude).reversed())
             .thenComparingInt(finding -> RuleBook.topicOrder(finding.rule()))
             .thenComparing(Finding::rule)

@@ -7,8 +7,12 @@ import akin.model.rig.Pairing;
 import akin.model.rig.Rig;
 import akin.model.rig.Unit;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -24,15 +28,17 @@ record Coverage(List<Checked.Check> ran, List<Unchecked> unchecked) {
     static Coverage of(RuleBook book, Rig rig, Outcome outcome) {
         List<Checked.Check> ran = new ArrayList<>();
         Set<Unchecked> lines = new LinkedHashSet<>();
+        Map<List<String>, List<Missing>> missing = missing(outcome);
+        Map<RulePage.Scope, List<List<String>>> subjects = new EnumMap<>(RulePage.Scope.class);
         for (RulePage page : book.pages()) {
-            for (List<String> subject : subjects(page, rig)) {
+            for (List<String> subject : subjects.computeIfAbsent(page.scope(), scope -> subjects(scope, rig))) {
                 List<Unchecked> gaps = new ArrayList<>();
                 boolean applies = true;
                 for (String unit : subject) {
                     for (String need : page.needs()) {
-                        List<Missing> missing = missing(outcome, unit, need);
-                        missing.forEach(m -> gaps.add(new Unchecked(page.id(), unit, m.path(), m.where())));
-                        applies &= !missing.isEmpty()
+                        List<Missing> inputs = missing.getOrDefault(List.of(unit, need), List.of());
+                        inputs.forEach(m -> gaps.add(new Unchecked(page.id(), unit, m.path(), m.where())));
+                        applies &= !inputs.isEmpty()
                                 || outcome.known().getOrDefault(unit, Set.of()).contains(need);
                     }
                 }
@@ -46,15 +52,18 @@ record Coverage(List<Checked.Check> ran, List<Unchecked> unchecked) {
         return new Coverage(List.copyOf(ran), List.copyOf(lines));
     }
 
-    private static List<Missing> missing(Outcome outcome, String unit, String need) {
-        return outcome.missing().stream()
-                .filter(m -> m.unit().equals(unit) && m.fact().equals(need))
-                .sorted(java.util.Comparator.comparing(Missing::path))
-                .toList();
+    /** What is missing, by unit and fact, in the order of paths. */
+    private static Map<List<String>, List<Missing>> missing(Outcome outcome) {
+        Map<List<String>, List<Missing>> missing = new HashMap<>();
+        outcome.missing().stream()
+                .sorted(Comparator.comparing(Missing::path))
+                .forEach(m -> missing.computeIfAbsent(List.of(m.unit(), m.fact()), key -> new ArrayList<>())
+                        .add(m));
+        return missing;
     }
 
-    private static List<List<String>> subjects(RulePage page, Rig rig) {
-        return switch (page.scope()) {
+    private static List<List<String>> subjects(RulePage.Scope scope, Rig rig) {
+        return switch (scope) {
             case RIG -> List.of();
             case UNIT -> rig.units().stream().map(Unit::name).map(List::of).toList();
             case PAIRING ->

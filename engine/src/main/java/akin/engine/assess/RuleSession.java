@@ -14,6 +14,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 
@@ -26,7 +27,12 @@ final class RuleSession {
     private RuleSession() {}
 
     static Outcome run(KieBase rules, RuleIds ids, Rig rig) {
-        KieSession session = rules.newKieSession();
+        return run(rules::newKieSession, ids, rig);
+    }
+
+    /** As above, in a session from anywhere; it is given back by disposing of it. */
+    static Outcome run(Supplier<KieSession> sessions, RuleIds ids, Rig rig) {
+        KieSession session = sessions.get();
         try {
             session.insert(rig);
             session.insert(rig.production());

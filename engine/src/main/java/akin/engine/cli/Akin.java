@@ -45,6 +45,7 @@ public final class Akin {
             new FixCommand(),
             new BaselineCommand(),
             new CardCommand(),
+            new SurveyCommand(),
             new ExplainCommand(),
             new GearCommand());
 

@@ -6,10 +6,12 @@ import akin.engine.assess.RuleBase;
 import akin.engine.book.CompiledBook;
 import akin.engine.book.RuleBook;
 import akin.engine.equip.Catalogue;
+import akin.engine.equip.Lensfun;
 import akin.engine.equip.Terms;
 import akin.engine.read.BadInput;
 import akin.engine.read.Binder;
 import akin.engine.read.Document;
+import akin.engine.read.GearSheet;
 import akin.engine.read.Say;
 import akin.engine.read.TextFile;
 import akin.engine.read.YamlReader;
@@ -26,6 +28,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.Option;
@@ -47,6 +50,7 @@ final class Call {
     private static final String GEAR = "gear";
     private static final String TOLERANCE = "tolerance";
     private static final String FAIL_ON = "fail-on";
+    private static final String LENSFUN = "lensfun";
 
     private final String command;
     private final CommandLine line;
@@ -85,6 +89,21 @@ final class Call {
 
     static Option gear() {
         return value(GEAR, "DIR", "a folder of gear files that come before the catalogue");
+    }
+
+    static Option lensfun(String description) {
+        return Option.builder()
+                .longOpt(LENSFUN)
+                .optionalArg(true)
+                .numberOfArgs(1)
+                .argName("DIR")
+                .desc(description + "; without DIR, as Debian installs it in " + Lensfun.INSTALLED)
+                .build();
+    }
+
+    /** As {@link #lensfun(String)}, for words of a rig file. */
+    static Option lensfunGear() {
+        return lensfun("the cameras and lenses of the lensfun database behind --gear");
     }
 
     static Option value(String name, String argument, String description) {
@@ -136,7 +155,13 @@ final class Call {
     List<String> rigs() {
         List<String> rigs = line.getArgList();
         if (rigs.isEmpty()) {
-            throw new BadInput(command, "a rig file is missing, such as: akin " + command + " rig.yaml");
+            String taken = line.getOptionValue(LENSFUN);
+            throw new BadInput(
+                    command,
+                    "a rig file is missing, such as: akin " + command + " rig.yaml"
+                            + (taken == null
+                                    ? ""
+                                    : "; --lensfun took " + Say.quote(taken) + " for its folder, so write it last"));
         }
         return rigs;
     }
@@ -237,17 +262,42 @@ final class Call {
         CompletableFuture<KieBase> rules = CompletableFuture.supplyAsync(RuleBase::builtIn);
         CompletableFuture<RuleBook> book = rules.thenApplyAsync(loaded -> CompiledBook.load());
         Binder binder = new Binder();
-        return new Checker(rules::join, book::join, binder, new Packs(binder, line.getOptionValue(GEAR)));
+        return new Checker(
+                rules::join,
+                book::join,
+                binder,
+                packs(binder, lensfun().map(List::of).orElse(List.of())));
     }
 
     /** What is looked up in for a rig file of this name: the catalogue, data beside the file, data that was named. */
     Catalogue catalogue(Binder binder, String rig) {
-        return new Packs(binder, line.getOptionValue(GEAR)).apply(rig);
+        return catalogue(binder, rig, List.of());
+    }
+
+    /** As above, with these sheets before the catalogue, the first of them in front, and behind everything else. */
+    Catalogue catalogue(Binder binder, String rig, List<GearSheet> sheets) {
+        return packs(binder, sheets).apply(rig);
+    }
+
+    private Packs packs(Binder binder, List<GearSheet> sheets) {
+        Catalogue first = Catalogue.builtIn(binder);
+        for (int i = sheets.size() - 1; i >= 0; i--) {
+            first = first.with(sheets.get(i));
+        }
+        return new Packs(binder, line.getOptionValue(GEAR), first);
+    }
+
+    /** The cameras and lenses of the lensfun database, where the call asks for them. */
+    Optional<GearSheet> lensfun() {
+        return line.hasOption(LENSFUN)
+                ? Optional.of(Lensfun.read(path(line.getOptionValue(LENSFUN, Lensfun.INSTALLED)))
+                        .gear())
+                : Optional.empty();
     }
 
     /** The catalogue with the folder that the call names, and nothing else. */
     Catalogue named(Binder binder) {
-        return new Packs(binder, line.getOptionValue(GEAR)).named();
+        return packs(binder, List.of()).named();
     }
 
     /** A checker that looks everything up in one catalogue. */

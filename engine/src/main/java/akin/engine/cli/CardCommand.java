@@ -38,6 +38,7 @@ final class CardCommand implements Command {
                 .addOption(Call.format("text (the default), markdown, or pdf: a page for each unit, with --out"))
                 .addOption(Call.out())
                 .addOption(Call.gear())
+                .addOption(Call.lensfunGear())
                 .addOption(Call.on());
     }
 

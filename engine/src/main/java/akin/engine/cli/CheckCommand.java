@@ -49,6 +49,7 @@ final class CheckCommand implements Command {
                 .addOption(Call.failOn("the least urgent thing"))
                 .addOption(Call.tolerance())
                 .addOption(Call.gear())
+                .addOption(Call.lensfunGear())
                 .addOption(Call.on())
                 .addOption(Call.value(
                         BASELINE,

@@ -21,14 +21,20 @@ final class Packs implements Function<String, Catalogue> {
     static final String FOLDER = "akin.d";
 
     private final Binder binder;
-    private final Catalogue builtIn;
+    private final Catalogue first;
     private final @Nullable String folder;
     private final Map<String, Catalogue> byPlace = new ConcurrentHashMap<>();
     private @Nullable Pack named;
 
-    Packs(Binder binder, @Nullable String folder) {
+    /**
+     * The catalogue by rig file.
+     *
+     * @param folder the folder that the call names; null for none
+     * @param first what lies behind everything else
+     */
+    Packs(Binder binder, @Nullable String folder, Catalogue first) {
         this.binder = binder;
-        this.builtIn = Catalogue.builtIn(binder);
+        this.first = first;
         this.folder = folder;
         if (folder != null) {
             named = read(folder);
@@ -56,14 +62,14 @@ final class Packs implements Function<String, Catalogue> {
     }
 
     private Catalogue whole(String beside) {
-        Catalogue all = Files.exists(Call.path(beside)) && !isNamed(beside) ? builtIn.with(read(beside)) : builtIn;
+        Catalogue all = Files.exists(Call.path(beside)) && !isNamed(beside) ? first.with(read(beside)) : first;
         Pack more = named;
         return more == null ? all : all.with(more);
     }
 
     /** The catalogue with the folder that the call names, whatever lies beside a rig file. */
     Catalogue named() {
-        return named == null ? builtIn : builtIn.with(named);
+        return named == null ? first : first.with(named);
     }
 
     /** True when the folder beside the rig file is the one that the call names. */

@@ -267,11 +267,8 @@ public final class Equipper {
         }
         Recording recording = recording(path, body, mode, u);
         Output output = recording.output();
-        String encodingId = output != null && output.encoding() != null
-                ? output.encoding()
-                : profile == null ? null : profile.encoding();
-        String gamutId =
-                output != null && output.gamut() != null ? output.gamut() : profile == null ? null : profile.gamut();
+        String encodingId = recording.encodingWith(profile);
+        String gamutId = recording.gamutWith(profile);
         Gamut gamut = gamutId == null
                 ? null
                 : one(

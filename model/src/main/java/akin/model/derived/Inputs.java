@@ -29,17 +29,18 @@ final class Inputs {
 
     /** A setting of the unit in the rig file, by the key under the unit, such as {@code lens.focal}. */
     Inputs setting(String key, @Nullable Object value) {
-        return input(unit.path(key), WhereFound.PLAN, value);
+        // A path is only put together where it is missed: most are not, and there are many.
+        return value == null ? input(unit.path(key), WhereFound.PLAN, null) : this;
     }
 
     /** A fact of the unit's body. */
     Inputs body(String key, WhereFound where, @Nullable Object value) {
-        return input(unit.body().path(key), where, value);
+        return value == null ? input(unit.body().path(key), where, null) : this;
     }
 
     /** A fact of the mode that the body is in. */
     Inputs mode(String key, WhereFound where, @Nullable Object value) {
-        return input(unit.body().path("modes." + unit.mode().id() + "." + key), where, value);
+        return value == null ? input(unit.body().path("modes." + unit.mode().id() + "." + key), where, null) : this;
     }
 
     /** Any other input by its whole path. */

@@ -44,7 +44,8 @@ public record IsoBases(String unitName, Iso iso, List<Iso> bases) implements Der
                 unit.name(), requireNonNull(unit.iso()), requireNonNull(known(unit, requireNonNull(profile))));
     }
 
-    private static @Nullable List<Iso> known(Unit unit, Profile profile) {
+    /** The native ISOs of a unit in a profile, or null when not known. */
+    static @Nullable List<Iso> known(Unit unit, Profile profile) {
         List<Iso> ofMode = unit.mode().isoBases();
         return ofMode == null ? profile.isoBases() : ofMode;
     }

@@ -24,6 +24,11 @@ public record IsoMenu(
     /** The first decade of the customary third-stop series of ISO arithmetic speeds (ISO 12232, from memory). */
     private static final int[] THIRDS = {100, 125, 160, 200, 250, 320, 400, 500, 640, 800};
 
+    /** The highest value that an ISO can have. */
+    private static final int MOST = 10_000_000;
+
+    private static final List<Iso> SERIES = series();
+
     /** Copies the list; needs a list or both ends of a rising span, with a step over 0 if any. */
     public IsoMenu {
         listed = List.copyOf(listed);
@@ -51,6 +56,13 @@ public record IsoMenu(
                     .mapToObj(Iso::new)
                     .toList();
         }
+        return SERIES.stream()
+                .filter(iso -> iso.value() >= low && iso.value() <= high)
+                .toList();
+    }
+
+    /** The customary series of third stops, in rising order; menus are looked through often, so it is made once. */
+    private static List<Iso> series() {
         // The customary series: the last four below 1000 double and tenfold alike from 100 to 800, then
         // 1000, 1250, 1600 ... and 50, 64, 80 below.
         IntStream below = IntStream.of(10, 12, 16, 20, 25, 32, 40, 50, 64, 80);
@@ -64,7 +76,7 @@ public record IsoMenu(
             return exact < 9000 ? nominal : doubled(i);
         });
         return IntStream.concat(IntStream.concat(below, IntStream.of(THIRDS)), above)
-                .filter(v -> v >= low && v <= high)
+                .filter(v -> v <= MOST)
                 .distinct()
                 .sorted()
                 .mapToObj(Iso::new)

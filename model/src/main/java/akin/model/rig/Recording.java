@@ -3,6 +3,7 @@ package akin.model.rig;
 import akin.model.gear.Codec;
 import akin.model.gear.Input;
 import akin.model.gear.Output;
+import akin.model.gear.Profile;
 import akin.model.gear.Recorder;
 import akin.model.gear.SignalRange;
 import org.jspecify.annotations.Nullable;
@@ -33,6 +34,18 @@ public record Recording(
     public Recording(
             @Nullable Recorder recorder, @Nullable Output output, @Nullable Codec codec, @Nullable SignalRange reads) {
         this(recorder, output, codec, reads, null, null, null, null);
+    }
+
+    /** Id of the encoding that ends up in the file: the one its output forces, else the profile's; null when not known. */
+    public @Nullable String encodingWith(@Nullable Profile profile) {
+        String forced = output == null ? null : output.encoding();
+        return forced == null && profile != null ? profile.encoding() : forced;
+    }
+
+    /** Id of the gamut that ends up in the file, likewise. */
+    public @Nullable String gamutWith(@Nullable Profile profile) {
+        String forced = output == null ? null : output.gamut();
+        return forced == null && profile != null ? profile.gamut() : forced;
     }
 
     /** True when an external recorder writes it. */
