@@ -46,6 +46,7 @@ public final class Checker {
     private final Supplier<RuleBook> book;
     private final Binder binder;
     private final Function<String, Catalogue> catalogues;
+    private final @Nullable AddedRules added;
 
     /** A checker with these rules, pages and gear. */
     public Checker(KieBase rules, RuleBook book, Binder binder, Catalogue catalogue) {
@@ -59,10 +60,29 @@ public final class Checker {
      */
     public Checker(
             Supplier<KieBase> rules, Supplier<RuleBook> book, Binder binder, Function<String, Catalogue> catalogues) {
+        this(rules, book, binder, catalogues, null);
+    }
+
+    /**
+     * A checker that goes by the rules of packs too.
+     *
+     * @param rules Akin's own rules and those of the packs; may still be loading
+     */
+    public Checker(Supplier<KieBase> rules, AddedRules added, Binder binder, Function<String, Catalogue> catalogues) {
+        this(rules, added::book, binder, catalogues, added);
+    }
+
+    private Checker(
+            Supplier<KieBase> rules,
+            Supplier<RuleBook> book,
+            Binder binder,
+            Function<String, Catalogue> catalogues,
+            @Nullable AddedRules added) {
         this.rules = rules;
         this.book = book;
         this.binder = binder;
         this.catalogues = catalogues;
+        this.added = added;
     }
 
     /**
@@ -136,8 +156,16 @@ public final class Checker {
                                 .thenComparing(Target::aid))
                         .toList(),
                 cautions(document, outcome.cautions()),
-                Notes.of(document, rig, catalogues.apply(document.file())));
+                notes(document, rig));
         return new Checked(document, rig, assessment, coverage.ran());
+    }
+
+    private List<String> notes(Document document, Rig rig) {
+        List<String> notes = new ArrayList<>(Notes.of(document, rig, catalogues.apply(document.file())));
+        if (added != null) {
+            notes.addAll(added.notes());
+        }
+        return notes;
     }
 
     /**
@@ -171,7 +199,7 @@ public final class Checker {
 
     /** What a rule session leaves behind of a rig. */
     Outcome outcome(Rig rig) {
-        return RuleSession.run(rules.get(), book.get().ids(), rig);
+        return added == null ? RuleSession.run(rules.get(), book.get().ids(), rig) : added.run(rules.get(), rig);
     }
 
     /** The pages of the rules that this checker goes by. */

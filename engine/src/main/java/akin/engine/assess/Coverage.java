@@ -3,6 +3,7 @@ package akin.engine.assess;
 import akin.engine.book.RuleBook;
 import akin.engine.book.RulePage;
 import akin.model.finding.Missing;
+import akin.model.finding.WhereFound;
 import akin.model.rig.Pairing;
 import akin.model.rig.Rig;
 import akin.model.rig.Unit;
@@ -31,6 +32,13 @@ record Coverage(List<Checked.Check> ran, List<Unchecked> unchecked) {
         Map<List<String>, List<Missing>> missing = missing(outcome);
         Map<RulePage.Scope, List<List<String>>> subjects = new EnumMap<>(RulePage.Scope.class);
         for (RulePage page : book.pages()) {
+            String failure = outcome.failed().get(page.id());
+            if (failure != null) {
+                // It ran nowhere, whatever it looks at.
+                lines.add(new Unchecked(
+                        page.id(), rig.match().hero(), "rules." + page.id() + ": " + failure, WhereFound.RULE));
+                continue;
+            }
             for (List<String> subject : subjects.computeIfAbsent(page.scope(), scope -> subjects(scope, rig))) {
                 List<Unchecked> gaps = new ArrayList<>();
                 boolean applies = true;

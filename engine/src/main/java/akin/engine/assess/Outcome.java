@@ -16,10 +16,18 @@ import java.util.Set;
  * @param known names of the facts that were derived, by unit
  * @param targets levels to aim at
  * @param cautions what can hurt people or gear, without duplicates
+ * @param failed rules of packs that failed, by id, and why
  */
 record Outcome(
         Set<Finding> findings,
         Set<Missing> missing,
         Map<String, Set<String>> known,
         List<Target> targets,
-        Set<Caution> cautions) {}
+        Set<Caution> cautions,
+        Map<String, String> failed) {
+
+    /** The same, with rules that failed. */
+    Outcome failing(Map<String, String> rules) {
+        return new Outcome(findings, missing, known, targets, cautions, Map.copyOf(rules));
+    }
+}

@@ -28,6 +28,11 @@ public final class RuleBase {
      * @throws IllegalStateException when the build left no rules: an empty rule base would pass everything
      */
     public static KieBase builtIn() {
+        return with(List.of());
+    }
+
+    /** The built-in rules and more. */
+    static InternalKnowledgeBase with(List<Model> more) {
         List<Model> models = new ArrayList<>();
         for (String name : generatedClasses()) {
             try {
@@ -39,6 +44,7 @@ public final class RuleBase {
                 throw new IllegalStateException("the compiled rules are incomplete; build Akin again", e);
             }
         }
+        models.addAll(more);
         InternalKnowledgeBase base = KieBaseBuilder.createKieBaseFromModel(models);
         if (base.getKiePackages().stream().allMatch(p -> p.getRules().isEmpty())) {
             throw new IllegalStateException("the compiled rules are missing; build Akin again");

@@ -24,6 +24,15 @@ final class RuleSession {
     /** Far more firings than any rig needs; reaching it means that a rule loops. */
     private static final int MOST_FIRINGS = 200_000;
 
+    /** A rule loops. */
+    static final class Unrest extends IllegalStateException {
+        private static final long serialVersionUID = 1L;
+
+        private Unrest() {
+            super("the rules do not come to rest");
+        }
+    }
+
     private RuleSession() {}
 
     static Outcome run(KieBase rules, RuleIds ids, Rig rig) {
@@ -54,7 +63,7 @@ final class RuleSession {
 
     private static void fire(KieSession session) {
         if (session.fireAllRules(MOST_FIRINGS) == MOST_FIRINGS) {
-            throw new IllegalStateException("the rules do not come to rest");
+            throw new Unrest();
         }
     }
 
@@ -78,6 +87,6 @@ final class RuleSession {
                         .add(Derived.nameOf(fact.getClass()));
             }
         }
-        return new Outcome(findings, missing, known, targets, cautions);
+        return new Outcome(findings, missing, known, targets, cautions, Map.of());
     }
 }

@@ -47,7 +47,8 @@ public final class Akin {
             new CardCommand(),
             new SurveyCommand(),
             new ExplainCommand(),
-            new GearCommand());
+            new GearCommand(),
+            new RulesCommand());
 
     private Akin() {}
 

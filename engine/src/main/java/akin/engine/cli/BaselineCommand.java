@@ -8,6 +8,7 @@ import akin.engine.read.Place;
 import akin.engine.report.BaselineFile;
 import akin.engine.report.Batch;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.apache.commons.cli.Options;
@@ -36,7 +37,13 @@ final class BaselineCommand implements Command {
                 .addOption(Call.value(Call.OUT, "FILE", "the baseline file to write"))
                 .addOption(Call.tolerance())
                 .addOption(Call.gear())
+                .addOption(Call.rules())
                 .addOption(Call.on());
+    }
+
+    @Override
+    public Set<String> repeatable() {
+        return Set.of(Call.RULES);
     }
 
     @Override

@@ -1,10 +1,12 @@
 package akin.engine.cli;
 
+import akin.engine.assess.AddedRules;
 import akin.engine.assess.Checker;
 import akin.engine.assess.FailOn;
 import akin.engine.assess.RuleBase;
 import akin.engine.book.CompiledBook;
 import akin.engine.book.RuleBook;
+import akin.engine.book.RulePack;
 import akin.engine.equip.Catalogue;
 import akin.engine.equip.Lensfun;
 import akin.engine.equip.Terms;
@@ -26,6 +28,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -51,6 +54,9 @@ final class Call {
     private static final String TOLERANCE = "tolerance";
     private static final String FAIL_ON = "fail-on";
     private static final String LENSFUN = "lensfun";
+
+    /** Takes the folders of rules that the person trusts for this call. */
+    static final String RULES = "rules";
 
     private final String command;
     private final CommandLine line;
@@ -89,6 +95,14 @@ final class Call {
 
     static Option gear() {
         return value(GEAR, "DIR", "a folder of gear files that come before the catalogue");
+    }
+
+    static Option rules() {
+        return value(
+                RULES,
+                "DIR",
+                "a folder of rules to go by as well; they run as program code, so name only what you trust; may be given"
+                        + " more than once");
     }
 
     static Option lensfun(String description) {
@@ -259,14 +273,55 @@ final class Call {
 
     /** A checker whose rules load while files are read: they take longest. */
     Checker checker() {
+        Binder binder = new Binder();
+        Packs gear = packs(binder, lensfun().map(List::of).orElse(List.of()));
+        Optional<AddedRules> added = added(binder);
+        if (added.isPresent()) {
+            CompletableFuture<KieBase> all = CompletableFuture.supplyAsync(added.get()::base);
+            return new Checker(all::join, added.get(), binder, gear);
+        }
         CompletableFuture<KieBase> rules = CompletableFuture.supplyAsync(RuleBase::builtIn);
         CompletableFuture<RuleBook> book = rules.thenApplyAsync(loaded -> CompiledBook.load());
-        Binder binder = new Binder();
-        return new Checker(
-                rules::join,
-                book::join,
-                binder,
-                packs(binder, lensfun().map(List::of).orElse(List.of())));
+        return new Checker(rules::join, book::join, binder, gear);
+    }
+
+    /**
+     * The rules of the folders that the call names, and of those that the person trusts as they are now. Of one that changed
+     * since it says so, and does without.
+     */
+    Optional<AddedRules> added(Binder binder) {
+        List<RulePack> packs = new ArrayList<>();
+        for (String name : values(RULES)) {
+            packs.add(RuleFolder.read(name, path(name)));
+        }
+        for (TrustList.Line trusted : TrustList.own().map(TrustList::lines).orElse(List.of())) {
+            Path folder = Path.of(trusted.folder());
+            String name = String.valueOf(folder.getFileName());
+            try {
+                RulePack pack = RuleFolder.read(name, folder);
+                if (!pack.digest().equals(trusted.digest())) {
+                    say("the rules in " + trusted.folder()
+                            + " changed since you trusted them, and are not loaded; read them,"
+                            + " then: akin rules trust " + trusted.folder());
+                } else if (packs.stream().noneMatch(named -> named.digest().equals(pack.digest()))) {
+                    packs.add(pack);
+                }
+            } catch (BadInput e) {
+                say("the rules in " + trusted.folder() + " that you trusted are not loaded: " + e.getMessage());
+            }
+        }
+        return packs.isEmpty() ? Optional.empty() : Optional.of(join(packs, binder));
+    }
+
+    /** These folders of rules, compiled and joined to Akin's own. */
+    static AddedRules join(List<RulePack> packs, Binder binder) {
+        RuleCache cache = new RuleCache(OwnFiles.cache(), Version.fitting());
+        return new AddedRules(
+                packs.stream()
+                        .map(pack -> new AddedRules.Compiled(pack, cache.classes(pack)))
+                        .toList(),
+                CompiledBook.load(),
+                binder);
     }
 
     /** What is looked up in for a rig file of this name: the catalogue, data beside the file, data that was named. */

@@ -9,6 +9,7 @@ import akin.engine.read.Document;
 import akin.engine.report.CardPdf;
 import akin.engine.report.CardReport;
 import java.util.List;
+import java.util.Set;
 import org.apache.commons.cli.Options;
 
 /** {@code akin card}: what to set on each unit. */
@@ -38,8 +39,14 @@ final class CardCommand implements Command {
                 .addOption(Call.format("text (the default), markdown, or pdf: a page for each unit, with --out"))
                 .addOption(Call.out())
                 .addOption(Call.gear())
+                .addOption(Call.rules())
                 .addOption(Call.lensfunGear())
                 .addOption(Call.on());
+    }
+
+    @Override
+    public Set<String> repeatable() {
+        return Set.of(Call.RULES);
     }
 
     @Override

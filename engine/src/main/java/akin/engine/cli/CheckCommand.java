@@ -9,6 +9,7 @@ import akin.engine.read.BadInput;
 import akin.engine.report.Batch;
 import akin.engine.report.Format;
 import akin.engine.report.Style;
+import akin.model.finding.WhereFound;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -49,6 +50,7 @@ final class CheckCommand implements Command {
                 .addOption(Call.failOn("the least urgent thing"))
                 .addOption(Call.tolerance())
                 .addOption(Call.gear())
+                .addOption(Call.rules())
                 .addOption(Call.lensfunGear())
                 .addOption(Call.on())
                 .addOption(Call.value(
@@ -67,7 +69,7 @@ final class CheckCommand implements Command {
 
     @Override
     public Set<String> repeatable() {
-        return Set.of(Call.FORMAT, Call.OUT);
+        return Set.of(Call.FORMAT, Call.OUT, Call.RULES);
     }
 
     @Override
@@ -146,6 +148,10 @@ final class CheckCommand implements Command {
         for (Batch.Part part : batch.parts()) {
             if (part instanceof Batch.Unread unread) {
                 call.say(unread.place() + ": " + unread.problem());
+            } else if (part instanceof Batch.Read read) {
+                read.assessment().unchecked().stream()
+                        .filter(gap -> gap.where() == WhereFound.RULE)
+                        .forEach(gap -> call.say(part.file() + ": a rule failed, all others ran: " + gap.missing()));
             }
         }
         Baseline.Comparison baseline = batch.baseline();

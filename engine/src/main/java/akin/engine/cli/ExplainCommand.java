@@ -1,16 +1,15 @@
 package akin.engine.cli;
 
+import akin.engine.assess.AddedRules;
 import akin.engine.assess.Assessment;
 import akin.engine.assess.Checker;
 import akin.engine.assess.FailOn;
-import akin.engine.assess.RuleBase;
 import akin.engine.book.CompiledBook;
 import akin.engine.book.Examples;
 import akin.engine.book.Pages;
 import akin.engine.book.RuleBook;
 import akin.engine.book.RulePage;
 import akin.engine.book.Shelf;
-import akin.engine.equip.Catalogue;
 import akin.engine.equip.Terms;
 import akin.engine.read.BadInput;
 import akin.engine.read.Binder;
@@ -20,6 +19,7 @@ import akin.engine.read.YamlReader;
 import akin.engine.report.PageReport;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.commons.cli.Options;
 
 /** {@code akin explain}: the rule book, or one rule's page with its example worked. */
@@ -42,13 +42,19 @@ final class ExplainCommand implements Command {
 
     @Override
     public Options options() {
-        return new Options();
+        return new Options().addOption(Call.rules());
+    }
+
+    @Override
+    public Set<String> repeatable() {
+        return Set.of(Call.RULES);
     }
 
     @Override
     public int run(Call call) {
         List<String> rules = call.arguments();
-        RuleBook book = CompiledBook.load();
+        Optional<AddedRules> added = call.added(new Binder());
+        RuleBook book = added.map(AddedRules::book).orElseGet(CompiledBook::load);
         if (rules.isEmpty()) {
             call.deliver(PageReport.index(book));
             return Akin.PASSES;
@@ -61,17 +67,17 @@ final class ExplainCommand implements Command {
                         "no rule is called " + Say.quote(rule) + "." + Say.nearest(rule, ids)
                                 + " akin explain lists them all");
             }
-            String page = Shelf.page(rule)
+            String page = added.flatMap(more -> more.page(rule))
+                    .or(() -> Shelf.page(rule))
                     .orElseThrow(() -> new IllegalStateException("the page of " + rule + " is missing"));
-            call.deliver(PageReport.page(book.page(rule), Pages.body(rule, page), worked(book, rule, page)));
+            call.deliver(PageReport.page(book.page(rule), Pages.body(rule, page), worked(call, rule, page)));
         }
         return Akin.PASSES;
     }
 
     /** What the first example under "Fires" gives, found by running it. */
-    private static Optional<Assessment.Entry> worked(RuleBook book, String rule, String page) {
-        Binder binder = new Binder();
-        Checker checker = new Checker(RuleBase.builtIn(), book, binder, Catalogue.builtIn(binder));
+    private static Optional<Assessment.Entry> worked(Call call, String rule, String page) {
+        Checker checker = call.checker();
         return Pages.examples(rule, page).stream()
                 .filter(Pages.Example::fires)
                 .findFirst()

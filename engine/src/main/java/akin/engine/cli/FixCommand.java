@@ -50,12 +50,13 @@ final class FixCommand implements Command {
                 .addOption(Call.failOn("the least urgent thing left"))
                 .addOption(Call.tolerance())
                 .addOption(Call.gear())
+                .addOption(Call.rules())
                 .addOption(Call.on());
     }
 
     @Override
     public Set<String> repeatable() {
-        return Set.of(RULE, UNIT);
+        return Set.of(RULE, UNIT, Call.RULES);
     }
 
     @Override

@@ -20,13 +20,12 @@ public final class PageReport {
     /** Every rule by topic, each with what it finds. */
     public static String index(RuleBook book) {
         List<String> out = new ArrayList<>();
-        for (String topic : RuleBook.TOPICS) {
+        // In the order of the book, which ends with the topics that packs bring.
+        for (String topic :
+                book.pages().stream().map(RulePage::topic).distinct().toList()) {
             List<RulePage> pages = book.pages().stream()
                     .filter(page -> page.topic().equals(topic))
                     .toList();
-            if (pages.isEmpty()) {
-                continue;
-            }
             out.add((out.isEmpty() ? "" : "\n") + topic);
             for (RulePage page : pages) {
                 out.add("  " + page.id() + severities(page, " (", ")"));

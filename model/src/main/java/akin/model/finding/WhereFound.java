@@ -13,7 +13,9 @@ public enum WhereFound {
     /** Engraved on the lens, or its data sheet. */
     LENS_MARKINGS("the lens's engravings or data sheet"),
     /** The kit list of the hire. */
-    KIT_LIST("the kit list");
+    KIT_LIST("the kit list"),
+    /** The rule itself, which failed. */
+    RULE("the rule failed: whoever wrote it can mend it");
 
     private final String words;
 
