@@ -189,7 +189,7 @@ public final class PackCompiler {
             }
         }
         if (inDrl && message.getLine() > 0) {
-            return Optional.of(ofLine(text, (int) message.getLine(), Math.max(0, (int) message.getColumn())));
+            return Optional.of(ofLine(text, message.getLine(), Math.max(0, message.getColumn())));
         }
         int best = -1;
         int fewest = Integer.MAX_VALUE;

@@ -8,6 +8,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFileAttributes;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -81,7 +82,7 @@ final class OwnFiles {
 
     /** Writes a file whole, for its owner alone. */
     static void write(Path file, byte[] bytes) throws IOException {
-        Path folder = file.toAbsolutePath().getParent();
+        Path folder = Objects.requireNonNull(file.toAbsolutePath().getParent(), "a file lies in a folder");
         boolean posix = folder.getFileSystem().supportedFileAttributeViews().contains("posix");
         if (!Files.isDirectory(folder)) {
             if (posix) {

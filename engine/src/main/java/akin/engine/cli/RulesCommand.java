@@ -114,7 +114,10 @@ final class RulesCommand implements Command {
         String first = words.isEmpty() ? "" : words.get(0);
         List<String> rest = words.isEmpty() ? List.of() : words.subList(1, words.size());
         return switch (first) {
-            case LIST -> list(call, counted(rest, 0, "akin rules list"));
+            case LIST -> {
+                counted(rest, 0, "akin rules list");
+                yield list(call);
+            }
             case NEW -> create(call, counted(rest, 2, "akin rules new house-rules house/iso-high"));
             case TEST -> test(call, counted(rest, 1, "akin rules test house-rules"));
             case TRUST -> trust(call, counted(rest, 1, "akin rules trust house-rules"));
@@ -146,7 +149,7 @@ final class RulesCommand implements Command {
                 .orElseThrow(() -> new BadInput("rules", "there is no home folder here to keep a list of trust in"));
     }
 
-    private static int list(Call call, List<String> none) {
+    private static int list(Call call) {
         List<TrustList.Line> lines = trusted().lines();
         if (lines.isEmpty()) {
             call.print("No rules but Akin's own are trusted.\n");
@@ -201,9 +204,8 @@ final class RulesCommand implements Command {
             throw new BadInput(name(), "Akin has a rule " + id + " of its own; rules are added, never replaced");
         }
         Path home = Call.path(folder);
-        Path base = Path.of(String.valueOf(home.toAbsolutePath().normalize().getFileName()));
-        String packageName =
-                "own." + base.toString().toLowerCase(Locale.ROOT).replaceAll("[^a-z]", "x") + "." + parts.group(1);
+        String base = String.valueOf(home.toAbsolutePath().normalize().getFileName());
+        String packageName = "own." + base.toLowerCase(Locale.ROOT).replaceAll("[^a-z]", "x") + "." + parts.group(1);
         Path rule = home.resolve(parts.group(1)).resolve(parts.group(2) + RulePack.DRL);
         Path page = home.resolve(parts.group(1)).resolve(parts.group(2) + RulePack.PAGE);
         for (Path file : List.of(rule, page)) {
@@ -212,7 +214,7 @@ final class RulesCommand implements Command {
             }
         }
         try {
-            Files.createDirectories(rule.getParent());
+            Files.createDirectories(home.resolve(parts.group(1)));
             Files.writeString(rule, RULE.formatted(packageName, id), StandardOpenOption.CREATE_NEW);
             Files.writeString(page, PAGE.formatted(id), StandardOpenOption.CREATE_NEW);
         } catch (IOException e) {

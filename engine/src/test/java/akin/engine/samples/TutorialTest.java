@@ -34,7 +34,7 @@ class TutorialTest {
         Matcher steps = STEP.matcher(text);
         StringBuilder anew = new StringBuilder();
         List<String> commands = new ArrayList<>();
-        int end = 0;
+        int done = 0;
         while (steps.find()) {
             if (steps.group(1) != null) {
                 Path file = folder.resolve("work").resolve(steps.group(1));
@@ -47,15 +47,15 @@ class TutorialTest {
             if (!"write".equals(System.getProperty("akin.golden"))) {
                 assertThat(printed).as("akin %s", steps.group(4)).isEqualTo(steps.group(5));
             }
-            anew.append(text, end, steps.start(5)).append(printed);
-            end = steps.end(5);
+            anew.append(text, done, steps.start(5)).append(printed);
+            done = steps.end(5);
         }
         assertThat(commands)
                 .anyMatch(command -> command.startsWith("gear test"))
                 .anyMatch(command -> command.startsWith("rules test"))
                 .anyMatch(command -> command.contains("--rules"));
         if ("write".equals(System.getProperty("akin.golden"))) {
-            Files.writeString(TUTORIAL, anew.append(text, end, text.length()));
+            Files.writeString(TUTORIAL, anew.append(text, done, text.length()));
         }
     }
 
