@@ -235,7 +235,8 @@ public final class BodyTrial {
                 old.automatic(),
                 old.intents(),
                 old.build(),
-                old.monitor());
+                old.monitor(),
+                old.keeps());
         List<Unit> units = new ArrayList<>();
         rig.units().forEach(one -> units.add(one.hero() ? one : unit));
         return new Rig(

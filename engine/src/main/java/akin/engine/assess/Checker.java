@@ -282,7 +282,12 @@ public final class Checker {
 
     /** The edits of a fix beside what the document says now. */
     static List<Assessment.Change> changes(Document document, Fix fix) {
-        return fix.edits().stream()
+        return changes(document, fix.edits());
+    }
+
+    /** Edits beside what the document says now. */
+    static List<Assessment.Change> changes(Document document, List<Edit> edits) {
+        return edits.stream()
                 .map(edit -> new Assessment.Change(edit.path(), written(document, edit.path()), edit.to()))
                 .toList();
     }
@@ -290,6 +295,11 @@ public final class Checker {
     /** What does not match, in the words of the rule's page. */
     String title(Finding finding) {
         return Wording.of(book.get().page(finding.rule()).title(), finding);
+    }
+
+    /** Why, in numbers, in the words of the rule's page. */
+    String because(Finding finding) {
+        return Wording.of(book.get().page(finding.rule()).because(), finding);
     }
 
     private static @Nullable String written(Document document, String path) {

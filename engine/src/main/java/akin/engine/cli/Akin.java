@@ -46,6 +46,7 @@ public final class Akin {
             new BaselineCommand(),
             new CardCommand(),
             new SurveyCommand(),
+            new SolveCommand(),
             new ExplainCommand(),
             new GearCommand(),
             new RulesCommand());

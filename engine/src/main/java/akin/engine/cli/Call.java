@@ -160,6 +160,11 @@ final class Call {
         out.print(report);
     }
 
+    /** Hands on what was printed so far. */
+    void flush() {
+        out.flush();
+    }
+
     /** What stands behind the options. */
     List<String> arguments() {
         return line.getArgList();

@@ -41,7 +41,7 @@ final class SurveyCommand implements Command {
     private static final int USUAL_TOP = 20;
 
     /** Set by the launcher: a system property, true when the error stream is a terminal. */
-    private static final String PROGRESS = "akin.progress";
+    static final String PROGRESS = "akin.progress";
 
     @Override
     public String name() {

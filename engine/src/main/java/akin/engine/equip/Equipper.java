@@ -308,7 +308,8 @@ public final class Equipper {
                 java.util.Collections.unmodifiableSet(automatic),
                 Map.copyOf(u.intent()),
                 u.build(),
-                monitor(path + "monitor.", u.monitor(), recording));
+                monitor(path + "monitor.", u.monitor(), recording),
+                u.keep() == null ? Set.of() : Set.copyOf(EnumSet.copyOf(u.keep())));
     }
 
     /** Where a word of a profile or an output stands: in the rig file's own gear, or else where the unit chooses. */

@@ -18,6 +18,7 @@ import akin.model.quantity.Tint;
 import akin.model.rig.Build;
 import akin.model.rig.Cable;
 import akin.model.rig.Dimming;
+import akin.model.rig.Knob;
 import akin.model.rig.LightKind;
 import akin.model.rig.LutHolder;
 import akin.model.rig.Match;
@@ -123,6 +124,7 @@ public record RigSheet(
             @Nullable String clock,
             @Nullable Build build,
             @Nullable MonitorSheet monitor,
+            @Nullable List<Knob> keep,
             Map<String, String> intent) {}
 
     /** What the picture of a unit is judged through. */

@@ -37,6 +37,7 @@ import akin.model.quantity.Stops;
 import akin.model.quantity.Timespan;
 import akin.model.quantity.Tint;
 import akin.model.quantity.Voltage;
+import akin.model.rig.Knob;
 import akin.model.rig.LightKind;
 import akin.model.rig.LutHolder;
 import akin.model.rig.Match;
@@ -147,6 +148,7 @@ final class Scalars {
         words(module, Stabilisation.class, Stabilisation.values());
         words(module, SyncPlan.Counting.class, SyncPlan.Counting.values());
         words(module, TimecodeSource.class, TimecodeSource.values());
+        words(module, Knob.class, Knob.values());
         words(module, Standing.class, Standing.values());
         module.addDeserializer(Choice.class, new ChoiceReader(null));
         listOr(

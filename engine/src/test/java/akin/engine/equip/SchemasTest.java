@@ -57,6 +57,7 @@ import akin.model.rig.Battery;
 import akin.model.rig.Build;
 import akin.model.rig.Cable;
 import akin.model.rig.Dimming;
+import akin.model.rig.Knob;
 import akin.model.rig.LightKind;
 import akin.model.rig.Match;
 import akin.model.rig.Screen;
@@ -192,6 +193,7 @@ class SchemasTest {
         words(rig.at("/properties/scenes/items/properties/lights/items/enum"), LightKind.values());
         words(rig.at("/$defs/unit/properties/stabilisation/enum"), Stabilisation.values());
         words(rig.at("/$defs/unit/properties/build/properties/standing/enum"), Standing.values());
+        words(rig.at("/$defs/unit/properties/keep/items/enum"), Knob.values());
         words(rig.at("/$defs/unit/properties/recorder/properties/reads/enum"), SignalRange.values());
         words(gear.at("/$defs/stabilisation/else/enum"), Stabilisation.values());
         words(gear.at("/$defs/signal-range/else/enum"), SignalRange.values());

@@ -12,7 +12,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** What a unit could use instead of what is planned, without anything else having to change. */
-final class Alternatives {
+public final class Alternatives {
 
     private Alternatives() {}
 
@@ -37,7 +37,7 @@ final class Alternatives {
     }
 
     /** The other lenses of the kit that fit where its lens sits now, in the order of the kit. */
-    static List<Lens> lenses(Unit unit, Kit kit) {
+    public static List<Lens> lenses(Unit unit, Kit kit) {
         FittedLens fitted = unit.lens();
         if (fitted == null || kit.lenses() == null) {
             return List.of();

@@ -101,6 +101,40 @@ public record NdPlan(String unitName, List<NeutralDensity> filters, List<Neutral
                 .with("density", null, NdChoice.of(filters).density(), ""));
     }
 
+    /**
+     * Every choice of filters that a unit could carry: what the other units leave on the van, one of its body's own, no more
+     * than a stack may have; none first, then by number and density.
+     */
+    public static List<List<NeutralDensity>> choices(Rig rig, Unit unit) {
+        List<List<NeutralDensity>> all = new ArrayList<>();
+        List<NeutralDensity> spare = spare(rig, unit);
+        stacks(List.of(), spare, 0, all);
+        internal(unit).forEach(own -> stacks(List.of(own), spare, 0, all));
+        Map<List<Long>, List<NeutralDensity>> distinct = new java.util.LinkedHashMap<>();
+        all.stream()
+                .sorted(Comparator.<List<NeutralDensity>>comparingInt(List::size)
+                        .thenComparingDouble(CollectedLight::stops))
+                .forEach(stack -> distinct.putIfAbsent(
+                        stack.stream()
+                                .map(filter -> Math.round(filter.density() * 1000))
+                                .sorted()
+                                .toList(),
+                        stack));
+        return List.copyOf(distinct.values());
+    }
+
+    private static void stacks(
+            List<NeutralDensity> soFar, List<NeutralDensity> kit, int from, List<List<NeutralDensity>> all) {
+        all.add(soFar);
+        if (soFar.size() < NdStack.MOST_FILTERS) {
+            for (int i = from; i < kit.size(); i++) {
+                List<NeutralDensity> more = new ArrayList<>(soFar);
+                more.add(kit.get(i));
+                stacks(List.copyOf(more), kit, i + 1, all);
+            }
+        }
+    }
+
     private NdChoice nearest(Rig rig, Unit unit) {
         return NdChoice.nearest(unit, spare(rig, unit), stops());
     }

@@ -388,7 +388,8 @@ public final class StartingPlan {
                     automatic,
                     as == null ? Map.of() : as.intents(),
                     as == null ? null : as.build(),
-                    as == null ? null : as.monitor());
+                    as == null ? null : as.monitor(),
+                    as == null ? Set.of() : as.keeps());
         }
     }
 }

@@ -145,6 +145,17 @@ public record StopRange(String unitName, String lens, Aperture set, double open,
         };
     }
 
+    /** The settings that come into question: third-stop marks and the widest; of a lens without an iris its one stop. */
+    public List<Aperture> offered() {
+        return iris == Lens.Iris.FIXED
+                ? List.of(widest())
+                : java.util.stream.Stream.concat(
+                                java.util.stream.Stream.of(widest()),
+                                thirds().stream().map(this::aperture))
+                        .distinct()
+                        .toList();
+    }
+
     private List<Double> thirds() {
         return Aperture.THIRD_STOP_MARKS.stream()
                 .filter(mark -> beyond(mark) == 0)

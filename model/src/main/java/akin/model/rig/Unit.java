@@ -45,6 +45,7 @@ import org.jspecify.annotations.Nullable;
  * @param intents reasons given for settings that would otherwise be faults, by key under the unit
  * @param build what drives and carries it; null when not said
  * @param monitor what its picture is judged through; null when not said
+ * @param keeps what the crew wants left as it is planned
  */
 public record Unit(
         String name,
@@ -70,7 +71,8 @@ public record Unit(
         Set<Setting> automatic,
         Map<String, String> intents,
         @Nullable Build build,
-        @Nullable Monitor monitor) {
+        @Nullable Monitor monitor,
+        Set<Knob> keeps) {
 
     /** The dotted path of one of its keys, such as {@code units.B.shutter}. */
     public String path(String key) {

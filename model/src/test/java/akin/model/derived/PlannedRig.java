@@ -165,7 +165,8 @@ final class PlannedRig {
                 Set.of(),
                 intents,
                 null,
-                null));
+                null,
+                Set.of()));
         return this;
     }
 
@@ -195,7 +196,8 @@ final class PlannedRig {
                 automatic,
                 unit.intents(),
                 unit.build(),
-                unit.monitor());
+                unit.monitor(),
+                unit.keeps());
     }
 
     /** The rig, with the limits of the profile for shots cut back to back. */
