@@ -248,12 +248,12 @@ public final class Solver {
                 better = false;
                 for (Knob knob : KNOBS) {
                     Judged next = best(here, room.turns(here.settings(), knob));
-                    better |= next != here;
+                    better |= next.compareTo(here) < 0;
                     here = next;
                 }
                 if (!better) {
                     Judged next = best(here, room.balanced(here.settings()));
-                    better = next != here;
+                    better = next.compareTo(here) < 0;
                     here = next;
                 }
             }
@@ -334,7 +334,7 @@ public final class Solver {
             Judged best = found.best();
             List<Solution.Answer> answers = new ArrayList<>();
             for (Judged end : found.ends()) {
-                boolean asGood = end == best || worst(end) >= worst(best);
+                boolean asGood = end.compareTo(best) == 0 || worst(end) >= worst(best);
                 if (answers.size() < MOST_ANSWERS && asGood) {
                     answers.add(answer(end, best));
                 }

@@ -4,6 +4,7 @@ import akin.model.gear.Codec;
 import akin.model.gear.Lens;
 import akin.model.gear.Mode;
 import akin.model.gear.Profile;
+import akin.model.gear.WhiteMenu;
 import akin.model.quantity.Aperture;
 import akin.model.quantity.ColourTemperature;
 import akin.model.quantity.Iso;
@@ -22,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -162,8 +164,13 @@ public final class Room {
             case LENS -> Stream.empty();
             case LENS_USE -> lenses().stream().filter(lens -> lens != null).map(lens -> lens(from, lens));
             case FOCAL ->
-                focals(from).stream().map(focal -> lens(from, focal, from.lens().stop()));
-            case STOP -> stops(from).stream().map(stop -> lens(from, from.lens().focal(), stop));
+                focals(from).stream()
+                        .map(focal -> lens(
+                                from, fitted -> new FittedLens(fitted.lens(), focal, fitted.stop(), fitted.adapter())));
+            case STOP ->
+                stops(from).stream()
+                        .map(stop -> lens(
+                                from, fitted -> new FittedLens(fitted.lens(), fitted.focal(), stop, fitted.adapter())));
             case SHUTTER -> shutters().stream().map(shutter -> shutter(from, shutter));
             case ISO -> isos().stream().map(iso -> iso(from, iso));
             case FILTERS -> filters().stream().map(filters -> filters(from, filters));
@@ -192,9 +199,10 @@ public final class Room {
         if (wanted == null || light(from) == null) {
             return java.util.Optional.empty();
         }
-        return Stream.concat(Stream.of(from), turns(from, knob).stream())
-                .filter(settings -> light(settings) != null)
-                .min(Comparator.comparingDouble(settings -> Math.abs(light(settings) - wanted)));
+        return Stream.concat(Stream.of(from), turns(from, knob).stream()).min(Comparator.comparingDouble(settings -> {
+            Double light = light(settings);
+            return light == null ? Double.MAX_VALUE : Math.abs(light - wanted);
+        }));
     }
 
     /** Collected light in stops; null when something for it is not known. */
@@ -372,15 +380,15 @@ public final class Room {
         // menu.
         Set<ColourTemperature> whites = new LinkedHashSet<>();
         whites.add(plan.white());
-        var menu = unit.body().white();
-        ColourTemperature near = menu == null || hero.white() == null
-                ? null
-                : menu.nearest(hero.white()).orElse(null);
-        if (near != null) {
-            List<ColourTemperature> offered = menu.offered();
-            int at = offered.indexOf(near);
-            whites.add(near);
-            whites.addAll(offered.subList(Math.max(0, at - 1), Math.min(offered.size(), at + 2)));
+        WhiteMenu menu = unit.body().white();
+        ColourTemperature wanted = hero.white();
+        if (menu != null && wanted != null) {
+            menu.nearest(wanted).ifPresent(near -> {
+                List<ColourTemperature> offered = menu.offered();
+                int at = offered.indexOf(near);
+                whites.add(near);
+                whites.addAll(offered.subList(Math.max(0, at - 1), Math.min(offered.size(), at + 2)));
+            });
         }
         return List.copyOf(whites);
     }
@@ -401,18 +409,11 @@ public final class Room {
                         from.white());
     }
 
-    private static Settings lens(Settings from, @Nullable Length focal, @Nullable Aperture stop) {
+    private static Settings lens(Settings from, UnaryOperator<FittedLens> turned) {
         FittedLens now = from.lens();
         return now == null
                 ? from
-                : copy(
-                        from,
-                        from.codec(),
-                        new FittedLens(now.lens(), focal, stop, now.adapter()),
-                        from.shutter(),
-                        from.iso(),
-                        from.filters(),
-                        from.white());
+                : copy(from, from.codec(), turned.apply(now), from.shutter(), from.iso(), from.filters(), from.white());
     }
 
     private static Settings codec(Settings from, Codec codec) {
