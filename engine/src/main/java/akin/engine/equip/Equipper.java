@@ -309,7 +309,7 @@ public final class Equipper {
                 Map.copyOf(u.intent()),
                 u.build(),
                 monitor(path + "monitor.", u.monitor(), recording),
-                u.keep() == null ? Set.of() : Set.copyOf(EnumSet.copyOf(u.keep())));
+                u.keep() == null ? Set.of() : Set.copyOf(u.keep()));
     }
 
     /** Where a word of a profile or an output stands: in the rig file's own gear, or else where the unit chooses. */
