@@ -45,6 +45,7 @@ public final class Akin {
             new FixCommand(),
             new BaselineCommand(),
             new CardCommand(),
+            new LutCommand(),
             new SurveyCommand(),
             new SolveCommand(),
             new ExplainCommand(),

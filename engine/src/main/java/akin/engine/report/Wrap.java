@@ -17,7 +17,7 @@ public final class Wrap {
     private Wrap() {}
 
     /** The text in lines of at most {@code width} columns, each after {@code indent}; a longer word is broken. */
-    static List<String> lines(String text, String first, String indent, int width) {
+    public static List<String> lines(String text, String first, String indent, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder(first);
         boolean empty = true;

@@ -16,7 +16,7 @@ public record Chromaticity(double x, double y) {
     }
 
     /** XYZ of luminance 1. */
-    double[] toXyz() {
+    public double[] toXyz() {
         return new double[] {x / y, 1, (1 - x - y) / y};
     }
 

@@ -4,8 +4,6 @@ import static java.util.Objects.requireNonNull;
 
 import akin.model.finding.Fix;
 import akin.model.finding.WhereFound;
-import akin.model.gear.Recorder;
-import akin.model.rig.LutHolder;
 import akin.model.rig.Monitor;
 import akin.model.rig.Rig;
 import akin.model.rig.Unit;
@@ -35,29 +33,18 @@ public record LutSize(String unitName, int size, String device, List<Integer> ac
             return List.of();
         }
         Monitor monitor = unit.monitor();
-        LutHolder holder = monitor == null ? null : monitor.heldBy();
+        LutDevice device = LutDevice.of(unit);
         Inputs inputs = Inputs.of(LutSize.class, unit);
         WatchedLook.input(inputs, unit, "size", monitor == null ? null : monitor.size());
-        WatchedLook.input(inputs, unit, "held-by", holder);
-        Recorder recorder = unit.recording().recorder();
-        List<Integer> accepts = null;
-        String device = "the screen";
-        if (holder == LutHolder.BODY) {
-            accepts = unit.body().lutSizes();
-            device = unit.body().called();
-            inputs.body("lut-sizes", WhereFound.MANUAL, accepts);
-        } else if (holder == LutHolder.RECORDER && recorder != null) {
-            accepts = recorder.lutSizes();
-            device = recorder.called();
-            inputs.input(recorder.path("lut-sizes"), WhereFound.MANUAL, accepts);
-        } else if (holder != null) {
-            accepts = requireNonNull(monitor).accepts();
-            inputs.input(unit.path("monitor.accepts"), WhereFound.MANUAL, accepts);
+        WatchedLook.input(inputs, unit, "held-by", device);
+        if (device != null) {
+            inputs.input(device.path(), WhereFound.MANUAL, device.accepts());
         }
-        List<Integer> sizes = accepts;
-        String called = device;
         return inputs.derive(() -> new LutSize(
-                unit.name(), requireNonNull(requireNonNull(monitor).size()), called, requireNonNull(sizes)));
+                unit.name(),
+                requireNonNull(requireNonNull(monitor).size()),
+                requireNonNull(device).called(),
+                requireNonNull(device.accepts())));
     }
 
     /** True when the device does not take it. */
