@@ -62,7 +62,8 @@ final class RuleSession {
     }
 
     private static void fire(KieSession session) {
-        if (session.fireAllRules(MOST_FIRINGS) == MOST_FIRINGS) {
+        // One pass may go a little over.
+        if (session.fireAllRules(MOST_FIRINGS) >= MOST_FIRINGS) {
             throw new Unrest();
         }
     }

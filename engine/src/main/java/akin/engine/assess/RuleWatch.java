@@ -34,6 +34,9 @@ final class RuleWatch {
         }
     }
 
+    /** Far more often than a rig has anything to say; each firing may add a fact, and memory ends before patience does. */
+    private static final int MOST_FIRINGS = 20_000;
+
     private final Set<String> watched;
     private final RuleBook book;
     private final Map<String, Integer> fired = new HashMap<>();
@@ -66,7 +69,9 @@ final class RuleWatch {
                 String name = event.getMatch().getRule().getName();
                 running = watched.contains(name) ? name : null;
                 if (running != null) {
-                    fired.merge(name, 1, Integer::sum);
+                    if (fired.merge(name, 1, Integer::sum) > MOST_FIRINGS) {
+                        throw new Breach("it does not come to rest: it ran " + MOST_FIRINGS + " times");
+                    }
                 }
             }
 

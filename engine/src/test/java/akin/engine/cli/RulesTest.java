@@ -265,7 +265,7 @@ class RulesTest {
                         unit,
                         "insert(Finding.of(\"house/breaks\", Severity.ADVICE).units($unit.name()).at(\"units\").build());",
                         "its page quotes {iso}"),
-                arguments("$last : Integer()", "insert($last + 1);", "do not come to rest"));
+                arguments("$last : Integer()", "insert($last + 1);", "it does not come to rest: it ran 20000 times"));
     }
 
     /** One rule that breaks beside one that does not: what the other finds is there, and so is all that Akin finds. */
