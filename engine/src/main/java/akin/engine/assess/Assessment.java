@@ -63,6 +63,7 @@ public record Assessment(
      * @param severity when it can still be put right
      * @param magnitude how many tolerances the mismatch is away
      * @param units names of the units concerned; of a pairing the hero first
+     * @param clips names of the shot clips concerned; empty when it is about the plan alone
      * @param title what does not match
      * @param because why, in numbers
      * @param values the evidence
@@ -76,6 +77,7 @@ public record Assessment(
             Severity severity,
             double magnitude,
             List<String> units,
+            List<String> clips,
             String title,
             String because,
             List<Value> values,

@@ -1,6 +1,7 @@
 package akin.engine.assess;
 
 import akin.engine.book.Examples;
+import akin.engine.book.RuleBook;
 import akin.engine.book.RulePage;
 import akin.engine.book.Shelf;
 import akin.engine.equip.Catalogue;
@@ -123,7 +124,7 @@ public final class BodyTrial {
         }
         Set<String> besides = new TreeSet<>();
         checker.book().pages().stream()
-                .filter(page -> page.scope() != RulePage.Scope.RIG)
+                .filter(page -> page.scope() != RulePage.Scope.RIG && RuleBook.ofThePlan(page))
                 .map(RulePage::id)
                 .filter(rule -> !ran.contains(rule) && !gaps.containsKey(rule))
                 .forEach(besides::add);

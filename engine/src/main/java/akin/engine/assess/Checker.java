@@ -39,8 +39,11 @@ public final class Checker {
             .thenComparingInt(finding -> RuleBook.topicOrder(finding.rule()))
             .thenComparing(Finding::rule)
             .thenComparing(finding -> String.join(" ", finding.units()))
+            .thenComparing(finding -> String.join(" ", finding.clips()))
             .thenComparing(Finding::path)
             .thenComparing(Finding::toString);
+
+    private static final String FOOTAGE = "footage";
 
     private final Supplier<KieBase> rules;
     private final Supplier<RuleBook> book;
@@ -160,6 +163,52 @@ public final class Checker {
         return new Checked(document, rig, assessment, coverage.ran());
     }
 
+    /**
+     * Assesses shot clips by the plan in a rig document: what the rules of the topic footage find, and nothing else. The plan
+     * is what the clips are held against; whether it is a good one is for {@link #examine}.
+     *
+     * @param terms what the check goes by, beside the rig file; with the clips
+     * @param failOn the least urgent thing that makes it fail
+     * @param notes what a reader must know of the clips
+     * @throws BadInput at the first thing in the document that is wrong
+     */
+    public Checked footage(Document document, Terms terms, FailOn failOn, List<String> notes) {
+        Judged judged = judge(document, terms);
+        Rig rig = judged.rig();
+        Coverage coverage = Coverage.of(book.get().of(FOOTAGE), rig, judged.outcome());
+        List<Assessment.Entry> entries = new ArrayList<>();
+        List<Assessment.Waived> waived = new ArrayList<>();
+        for (Finding finding : judged.ranked()) {
+            if (!finding.rule().startsWith(FOOTAGE + "/")) {
+                continue;
+            }
+            Assessment.Entry entry = entry(document, finding, Map.of());
+            rig.waivers().stream()
+                    .filter(waiver -> waiver.covers(finding))
+                    .findFirst()
+                    .ifPresentOrElse(
+                            waiver -> waived.add(new Assessment.Waived(entry, waiver.because(), waiver.until())),
+                            () -> entries.add(entry));
+        }
+        Assessment assessment = new Assessment(
+                document.file(),
+                rig.production().name(),
+                rig.match().hero(),
+                rig.match().tolerances().profile(),
+                failOn.verdict(
+                        entries.stream().map(Assessment.Entry::severity).toList(),
+                        !coverage.unchecked().isEmpty()),
+                coverage.ran().size(),
+                entries,
+                waived,
+                List.of(),
+                coverage.unchecked(),
+                List.of(),
+                List.of(),
+                notes);
+        return new Checked(document, rig, assessment, coverage.ran());
+    }
+
     private List<String> notes(Document document, Rig rig) {
         List<String> notes = new ArrayList<>(Notes.of(document, rig, catalogues.apply(document.file())));
         if (added != null) {
@@ -247,7 +296,7 @@ public final class Checker {
 
     /** What a finding is about: the same rule on the same units is no new finding, whatever its numbers. */
     static String subject(Finding finding) {
-        return finding.rule() + finding.units();
+        return finding.rule() + finding.units() + finding.clips();
     }
 
     private Assessment.Entry entry(Document document, Finding finding, Map<List<Edit>, List<String>> sideEffects) {
@@ -262,6 +311,7 @@ public final class Checker {
                 finding.severity(),
                 finding.magnitude(),
                 finding.units(),
+                finding.clips(),
                 Wording.of(page.title(), finding),
                 Wording.of(page.because(), finding),
                 finding.values(),

@@ -11,6 +11,7 @@ import akin.engine.read.YamlReader;
 import akin.model.finding.Edit;
 import akin.model.finding.Severity;
 import akin.model.finding.Target;
+import akin.model.footage.Clip;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -68,12 +69,11 @@ public final class ExampleProof {
     private void prove(String id, Pages.Example example, List<String> wrong) {
         Document changes = YamlReader.read(id + ".md", example.text());
         Document rig = Examples.lay(changes, pair);
-        Assessment assessment = checker.check(rig, TERMS, FailOn.LOSSY);
+        Assessment assessment = checker.check(rig, TERMS.with(Examples.clips(changes)), FailOn.LOSSY);
         Map<Integer, String> expected = marked(FINDS, example);
         Map<Integer, String> found = new TreeMap<>();
         of(id, assessment)
-                .forEach(f -> found.merge(
-                        changes.placeOf(f.path()).line(), f.severity().word(), ExampleProof::and));
+                .forEach(f -> found.merge(line(changes, f), f.severity().word(), ExampleProof::and));
         same("finds", lines(example, expected), lines(example, found), wrong);
         List<Unchecked> gaps = assessment.unchecked().stream()
                 .filter(gap -> gap.rule().equals(id))
@@ -98,6 +98,13 @@ public final class ExampleProof {
                 proveFix(rig, entry, fix, assessment, wrong);
             }
         }
+    }
+
+    /** The line of the last clip that a finding names, else that of the setting that caused it. */
+    private static int line(Document changes, Assessment.Entry finding) {
+        List<String> names = Examples.clips(changes).stream().map(Clip::name).toList();
+        int last = finding.clips().stream().mapToInt(names::indexOf).max().orElse(-1);
+        return changes.placeOf(last < 0 ? finding.path() : "clips." + last).line();
     }
 
     private RulePage page(String id) {
@@ -179,8 +186,10 @@ public final class ExampleProof {
         Set<Severity> severities = new TreeSet<>();
         Set<String> effects = new TreeSet<>();
         for (Pages.Example example : examples) {
-            Document rig = Examples.lay(YamlReader.read(id + ".md", example.text()), pair);
-            for (Assessment.Entry entry : of(id, checker.check(rig, TERMS, FailOn.LOSSY))) {
+            Document changes = YamlReader.read(id + ".md", example.text());
+            Document rig = Examples.lay(changes, pair);
+            Terms terms = TERMS.with(Examples.clips(changes));
+            for (Assessment.Entry entry : of(id, checker.check(rig, terms, FailOn.LOSSY))) {
                 severities.add(entry.severity());
                 entry.fixes().forEach(fix -> effects.add(fix.effect()));
             }

@@ -13,7 +13,7 @@ import java.util.Set;
  *
  * @param findings what rules found, without duplicates
  * @param missing facts that could not be derived
- * @param known names of the facts that were derived, by unit
+ * @param known names of the facts that were derived, by unit, or by unit and clip: {@link Coverage#subject}
  * @param targets levels to aim at
  * @param cautions what can hurt people or gear, without duplicates
  * @param failed rules of packs that failed, by id, and why

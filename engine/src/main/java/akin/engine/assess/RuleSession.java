@@ -50,6 +50,7 @@ final class RuleSession {
             rig.scenes().forEach(session::insert);
             rig.units().forEach(session::insert);
             rig.pairings().forEach(session::insert);
+            rig.footage().forEach(session::insert);
             fire(session);
             // Waivers come last, when every finding that they may be for is there.
             session.insert(ids);
@@ -84,7 +85,7 @@ final class RuleSession {
             } else if (fact instanceof Caution caution) {
                 cautions.add(caution);
             } else if (fact instanceof Derived derived) {
-                known.computeIfAbsent(derived.unitName(), unit -> new HashSet<>())
+                known.computeIfAbsent(Coverage.subject(derived), subject -> new HashSet<>())
                         .add(Derived.nameOf(fact.getClass()));
             }
         }

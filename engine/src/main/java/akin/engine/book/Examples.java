@@ -1,10 +1,16 @@
 package akin.engine.book;
 
+import akin.engine.read.BadInput;
+import akin.engine.read.ClipSheet;
 import akin.engine.read.Document;
 import akin.engine.read.Node;
 import akin.engine.read.Place;
 import akin.engine.read.YamlReader;
+import akin.model.footage.Clip;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -13,6 +19,22 @@ import java.util.Map;
 public final class Examples {
 
     private static final String GONE = "~";
+    private static final String CLIPS = "clips";
+
+    /** What a clip says of itself that is as the matched pair plans it. */
+    private static final Map<String, String> AS_PLANNED = Map.ofEntries(
+            Map.entry("rate", "24000/1001"),
+            Map.entry("average-rate", "24000/1001"),
+            Map.entry("picture", "6144x3456"),
+            Map.entry("pixel-shape", "1"),
+            Map.entry("bits", "10"),
+            Map.entry("scan", "progressive"),
+            Map.entry("timecode", "10:00:00:00"),
+            Map.entry("timecode-rate", "24000/1001"),
+            Map.entry("frames", "240"),
+            Map.entry("seconds", "10.01"),
+            Map.entry("audio-rate", "48 kHz"),
+            Map.entry("audio-seconds", "10.01"));
 
     private Examples() {}
 
@@ -25,8 +47,58 @@ public final class Examples {
      */
     public static Document lay(Document changes, Document pair) {
         StringBuilder text = new StringBuilder();
-        write(merge(pair.root(), changes.root()), 0, text);
+        write(merge(pair.root(), plan(changes.root())), 0, text);
         return YamlReader.read(changes.file(), text.toString());
+    }
+
+    /** The example without what was shot. */
+    private static Node plan(Node example) {
+        if (!(example instanceof Node.Fields fields) || !fields.fields().containsKey(CLIPS)) {
+            return example;
+        }
+        Map<String, Node.Field> planned = new LinkedHashMap<>(fields.fields());
+        planned.remove(CLIPS);
+        return new Node.Fields(planned, fields.flow(), fields.place());
+    }
+
+    /**
+     * The clips of an example, under {@code clips}: a list of mappings with the columns of a table of clips. What one does not
+     * say is as the matched pair plans it; a column with {@code ~} behind it is left open. Empty when the example has none.
+     *
+     * @param changes the example
+     */
+    public static List<Clip> clips(Document changes) {
+        if (!(changes.at(CLIPS).orElse(null) instanceof Node.Items list)) {
+            return List.of();
+        }
+        List<Clip> clips = new ArrayList<>();
+        for (int i = 0; i < list.items().size(); i++) {
+            String path = CLIPS + "." + i;
+            String unit = changes.at(path + ".unit")
+                    .filter(Node.Scalar.class::isInstance)
+                    .map(node -> ((Node.Scalar) node).text())
+                    .orElseThrow(() -> changes.error(path, "a clip names its unit"));
+            Map<String, String> columns = new LinkedHashMap<>(AS_PLANNED);
+            columns.put(ClipSheet.CLIP, unit + String.format(Locale.ROOT, "%03d", i + 1) + ".mov");
+            columns.put("reel", unit + "-reel");
+            if (list.items().get(i) instanceof Node.Fields fields) {
+                fields.fields().forEach((column, field) -> {
+                    if (!(field.value() instanceof Node.Scalar scalar)) {
+                        throw new BadInput(changes.file(), field.value().place(), "a single value belongs here");
+                    }
+                    if (scalar.plain() && scalar.text().equals(GONE)) {
+                        columns.remove(column);
+                    } else {
+                        columns.put(column, scalar.text());
+                    }
+                });
+            }
+            ClipSheet sheet = ClipSheet.strict(
+                    columns,
+                    (column, problem) -> changes.error(column.isEmpty() ? path : path + "." + column, problem));
+            clips.add(sheet.as(unit, sheet.file()));
+        }
+        return List.copyOf(clips);
     }
 
     private static Node merge(Node under, Node over) {

@@ -26,8 +26,12 @@ public final class RuleBook {
             "link",
             "sync",
             "kit",
+            "footage",
             "caution",
             "waiver");
+
+    /** Topics that are about what was shot. */
+    private static final List<String> SHOT = List.of("footage");
 
     private final Map<String, RulePage> pages;
     private final RuleIds ids;
@@ -48,6 +52,13 @@ public final class RuleBook {
         return ids;
     }
 
+    /** The part of the book that is about one topic. */
+    public RuleBook of(String topic) {
+        return new RuleBook(pages.values().stream()
+                .filter(page -> page.topic().equals(topic))
+                .toList());
+    }
+
     /** Every page, in order. */
     public List<RulePage> pages() {
         return List.copyOf(pages.values());
@@ -64,6 +75,11 @@ public final class RuleBook {
             throw new IllegalStateException("the rule " + rule + " has no page");
         }
         return page;
+    }
+
+    /** True of a rule about the plan; false of one about what was shot. */
+    public static boolean ofThePlan(RulePage page) {
+        return !SHOT.contains(page.topic());
     }
 
     /** The place of a rule's topic in the book. */

@@ -33,6 +33,8 @@ public record RulePage(
         UNIT,
         /** The hero with each other unit. */
         PAIRING,
+        /** Each shot clip. */
+        CLIP,
         /** What the rig file itself says; not counted as a check of the gear. */
         RIG;
 
@@ -52,7 +54,7 @@ public record RulePage(
                     return scope;
                 }
             }
-            throw new IllegalArgumentException("no scope is called " + word + "; allowed: unit, pairing, rig");
+            throw new IllegalArgumentException("no scope is called " + word + "; allowed: unit, pairing, clip, rig");
         }
     }
 

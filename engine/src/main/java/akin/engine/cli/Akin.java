@@ -48,6 +48,7 @@ public final class Akin {
             new LutCommand(),
             new SurveyCommand(),
             new SolveCommand(),
+            new FootageCommand(),
             new ExplainCommand(),
             new GearCommand(),
             new RulesCommand());

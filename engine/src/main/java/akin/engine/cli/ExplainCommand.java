@@ -84,7 +84,10 @@ final class ExplainCommand implements Command {
                 .flatMap(example -> {
                     Document changes = YamlReader.read(rule, example.text());
                     Document rig = Examples.lay(changes, Shelf.matchedPair());
-                    return checker.check(rig, Terms.OF_THE_RIG, FailOn.LOSSY).findings().stream()
+                    return checker
+                            .check(rig, Terms.OF_THE_RIG.with(Examples.clips(changes)), FailOn.LOSSY)
+                            .findings()
+                            .stream()
                             .filter(entry -> entry.rule().equals(rule))
                             .findFirst();
                 });

@@ -151,7 +151,14 @@ public final class Equipper {
         List<Unit> units = new ArrayList<>();
         sheet.units().forEach((name, unit) -> units.add(unit(name, unit, name.equals(hero))));
         return new Rig(
-                production(), match, scenes(names), kit(), catalogue.mounts(), units, waivers(names, terms.on()));
+                production(),
+                match,
+                scenes(names),
+                kit(),
+                catalogue.mounts(),
+                units,
+                waivers(names, terms.on()),
+                terms.footage());
     }
 
     private Production production() {

@@ -34,31 +34,62 @@ public final class TextFile {
      * @throws BadInput when it cannot be read as text
      */
     public static String read(Path path, String name) {
+        return read(path, name, "a rig or gear file");
+    }
+
+    /**
+     * The text of a UTF-8 file.
+     *
+     * @param path the file
+     * @param name how it was named, for messages
+     * @param kind what it is meant to be, in words
+     * @throws BadInput when it cannot be read as text
+     */
+    public static String read(Path path, String name, String kind) {
         if (Files.isDirectory(path)) {
             throw new BadInput(name, "this is a folder; name a rig file");
         }
-        if (Files.exists(path) && !Files.isRegularFile(path)) {
-            // Opening a pipe that nobody writes to would wait for ever, and Java cannot ask first.
-            throw new BadInput(name, "this is a pipe or a device; save what it gives as a file, and name that");
-        }
+        refusePipes(path, name);
         byte[] bytes;
         try (InputStream in = Files.newInputStream(path)) {
             bytes = in.readNBytes(LARGEST + 1);
         } catch (NoSuchFileException e) {
-            throw new BadInput(name, "there is no such file." + Say.nearest(name, besides(path, name)));
+            throw new BadInput(
+                    name, "there is no such file." + Say.nearest(name, besides(path, name, List.of(".yaml", ".yml"))));
         } catch (AccessDeniedException e) {
             throw new BadInput(name, "this file may not be read");
         } catch (IOException e) {
             throw new BadInput(name, "this file cannot be read");
         }
         if (bytes.length > LARGEST) {
-            throw new BadInput(name, "larger than the " + LARGEST / 1_000_000 + " MB a rig or gear file may have");
+            throw new BadInput(name, "larger than the " + LARGEST / 1_000_000 + " MB " + kind + " may have");
         }
         return decode(bytes, name);
     }
 
-    /** The YAML files in the folder where a file was looked for, named as it was. */
-    private static List<String> besides(Path path, String name) {
+    /**
+     * Refuses what is no file that can be opened and read to its end.
+     *
+     * @param path the file
+     * @param name how it was named, for messages
+     * @throws BadInput when there is no such file, or it is a pipe or a device
+     */
+    public static void requireFile(Path path, String name) {
+        if (!Files.exists(path)) {
+            throw new BadInput(name, "there is no such file." + Say.nearest(name, besides(path, name, List.of())));
+        }
+        refusePipes(path, name);
+    }
+
+    private static void refusePipes(Path path, String name) {
+        if (Files.exists(path) && !Files.isDirectory(path) && !Files.isRegularFile(path)) {
+            // Opening a pipe that nobody writes to would wait for ever, and Java cannot ask first.
+            throw new BadInput(name, "this is a pipe or a device; save what it gives as a file, and name that");
+        }
+    }
+
+    /** The files with one of these endings, if any is asked for, in the folder where a file was looked for, named as it was. */
+    private static List<String> besides(Path path, String name, List<String> endings) {
         Path folder = path.toAbsolutePath().getParent();
         String file = String.valueOf(path.getFileName());
         if (folder == null || !name.endsWith(file)) {
@@ -68,7 +99,7 @@ public final class TextFile {
         try (Stream<Path> files = Files.list(folder)) {
             return files.limit(MOST_NAMES)
                     .map(other -> String.valueOf(other.getFileName()))
-                    .filter(other -> other.endsWith(".yaml") || other.endsWith(".yml"))
+                    .filter(other -> endings.isEmpty() || endings.stream().anyMatch(other::endsWith))
                     .map(other -> before + other)
                     .sorted()
                     .toList();

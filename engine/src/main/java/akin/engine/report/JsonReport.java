@@ -158,6 +158,9 @@ public final class JsonReport {
         json.writeStringProperty("severity", entry.severity().word());
         json.writeNumberProperty("magnitude", Numbers.exact(entry.magnitude()));
         JsonText.strings(json, "units", entry.units());
+        if (!entry.clips().isEmpty()) {
+            JsonText.strings(json, "clips", entry.clips());
+        }
         json.writeStringProperty("title", entry.title());
         json.writeStringProperty("because", entry.because());
         json.writeArrayPropertyStart("values");

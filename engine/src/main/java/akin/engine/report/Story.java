@@ -62,13 +62,18 @@ final class Story {
 
     /** Where a finding of a section of its own severity comes from. */
     static String place(Assessment.Entry entry) {
-        return entry.rule() + ", line " + entry.place().line() + ": " + entry.path();
+        return entry.rule() + shot(entry) + ", line " + entry.place().line() + ": " + entry.path();
     }
 
     /** Where a finding comes from that stands in no section of its severity. */
     static String placeWithSeverity(Assessment.Entry entry) {
-        return entry.rule() + ", " + entry.severity() + ", line "
+        return entry.rule() + ", " + entry.severity() + shot(entry) + ", line "
                 + entry.place().line() + ": " + entry.path();
+    }
+
+    /** The clips that a finding is about; nothing when it is about the plan. */
+    private static String shot(Assessment.Entry entry) {
+        return entry.clips().isEmpty() ? "" : ", clip " + String.join(", ", entry.clips());
     }
 
     /** Why a finding is waived. */

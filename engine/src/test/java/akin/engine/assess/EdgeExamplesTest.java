@@ -65,7 +65,10 @@ class EdgeExamplesTest {
             "tone/display-look-recorded",
             "lut/size-not-accepted",
             "record/bit-depth",
-            "sync/counting-differs");
+            "sync/counting-differs",
+            "footage/rate-differs",
+            "footage/bit-depth",
+            "footage/record-run");
 
     private final KieBase rules = RuleBase.builtIn();
     private final RuleBook book = CompiledBook.load();
@@ -131,8 +134,9 @@ class EdgeExamplesTest {
     }
 
     private Rig rig(String rule, String text) {
-        Document laid = Examples.lay(YamlReader.read(rule, text), pair);
-        return Equipper.equip(laid, binder, catalogue, Terms.OF_THE_RIG);
+        Document changes = YamlReader.read(rule, text);
+        return Equipper.equip(
+                Examples.lay(changes, pair), binder, catalogue, Terms.OF_THE_RIG.with(Examples.clips(changes)));
     }
 
     /** What a rule finds, by severity and units. */
@@ -199,7 +203,8 @@ class EdgeExamplesTest {
                 rig.kit(),
                 rig.mounts(),
                 rig.units(),
-                rig.waivers());
+                rig.waivers(),
+                rig.footage());
         return !outcome(one.rule(), nudged).equals(one.outcome());
     }
 

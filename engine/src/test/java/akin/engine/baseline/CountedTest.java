@@ -23,6 +23,7 @@ class CountedTest {
                         severity,
                         1,
                         List.of("A"),
+                        List.of(),
                         "A judders in scene " + severity,
                         "",
                         List.of(),

@@ -29,7 +29,8 @@ public record ClipNames(String unitName, String prefix) implements Derived {
                 .derive(() -> new ClipNames(unit.name(), requireNonNull(prefix).toUpperCase(Locale.ROOT)));
     }
 
-    private static @Nullable String prefix(Unit unit) {
+    /** What the names of a unit's clips begin with: as planned, else as its body or recorder leaves the works; null if not known. */
+    public static @Nullable String prefix(Unit unit) {
         Clips clips = TakeEnd.clips(unit);
         String planned = unit.clipNames();
         return planned != null || clips == null ? planned : clips.names();

@@ -1,7 +1,10 @@
 package akin.model.derived;
 
+import static java.util.Objects.requireNonNull;
+
 import akin.model.finding.Missing;
 import akin.model.finding.WhereFound;
+import akin.model.footage.Clip;
 import akin.model.rig.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,15 +19,27 @@ final class Inputs {
 
     private final String fact;
     private final Unit unit;
+    private final @Nullable Clip clip;
     private final List<Missing> missing = new ArrayList<>();
 
-    private Inputs(String fact, Unit unit) {
+    private Inputs(String fact, Unit unit, @Nullable Clip clip) {
         this.fact = fact;
         this.unit = unit;
+        this.clip = clip;
     }
 
     static Inputs of(Class<? extends Derived> fact, Unit unit) {
-        return new Inputs(Derived.nameOf(fact), unit);
+        return new Inputs(Derived.nameOf(fact), unit, null);
+    }
+
+    /** Inputs of a fact of one clip of the unit. */
+    static Inputs of(Class<? extends ClipFact> fact, Unit unit, Clip clip) {
+        return new Inputs(Derived.nameOf(fact), unit, clip);
+    }
+
+    /** Something that the clip says of itself, by its column in tables of clips. */
+    Inputs clip(String column, @Nullable Object value) {
+        return value == null ? input(requireNonNull(clip).path(column), WhereFound.CLIP, null) : this;
     }
 
     /** A setting of the unit in the rig file, by the key under the unit, such as {@code lens.focal}. */
@@ -46,14 +61,14 @@ final class Inputs {
     /** Any other input by its whole path. */
     Inputs input(String path, WhereFound where, @Nullable Object value) {
         if (value == null) {
-            missing.add(new Missing(fact, unit.name(), path, where));
+            missing.add(new Missing(fact, unit.name(), clip == null ? null : clip.name(), path, where));
         }
         return this;
     }
 
     /** What another fact that this one builds on is missing. */
     Inputs missing(Missing other) {
-        missing.add(new Missing(fact, unit.name(), other.path(), other.where()));
+        missing.add(new Missing(fact, unit.name(), clip == null ? null : clip.name(), other.path(), other.where()));
         return this;
     }
 

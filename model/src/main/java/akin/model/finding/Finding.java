@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param severity when it can still be put right
  * @param magnitude how many tolerances the mismatch is away; 1 where the rule has no tolerance; finite, not negative
  * @param units names of the units concerned; of a pairing the hero first
+ * @param clips names of the shot clips concerned; empty when it is about the plan alone
  * @param path dotted path of the setting that caused it
  * @param values the evidence
  * @param remedies ways to put it right, best first, worked out when first asked for
@@ -22,6 +23,7 @@ public record Finding(
         Severity severity,
         double magnitude,
         List<String> units,
+        List<String> clips,
         String path,
         List<Value> values,
         Fixes remedies) {
@@ -29,6 +31,7 @@ public record Finding(
     /** Copies the lists and checks the magnitude. */
     public Finding {
         units = List.copyOf(units);
+        clips = List.copyOf(clips);
         values = List.copyOf(values);
         if (units.isEmpty()) {
             throw new IllegalArgumentException(rule + ": a finding concerns at least one unit");
@@ -54,6 +57,7 @@ public record Finding(
         private final Severity severity;
         private double magnitude = 1;
         private List<String> units = List.of();
+        private List<String> clips = List.of();
         private String path = "";
         private final List<Value> values = new ArrayList<>();
         private final List<Supplier<List<Fix>>> fixes = new ArrayList<>();
@@ -66,6 +70,17 @@ public record Finding(
         /** The units concerned; of a pairing the hero first. */
         public Draft units(String... names) {
             units = List.of(names);
+            return this;
+        }
+
+        /** The shot clips concerned. */
+        public Draft clips(String... names) {
+            return clips(List.of(names));
+        }
+
+        /** The shot clips concerned. */
+        public Draft clips(List<String> names) {
+            clips = names;
             return this;
         }
 
@@ -113,7 +128,7 @@ public record Finding(
 
         /** The finished finding. */
         public Finding build() {
-            return new Finding(rule, severity, magnitude, units, path, values, new Fixes(fixes));
+            return new Finding(rule, severity, magnitude, units, clips, path, values, new Fixes(fixes));
         }
     }
 }

@@ -14,6 +14,8 @@ public enum WhereFound {
     LENS_MARKINGS("the lens's engravings or data sheet"),
     /** The kit list of the hire. */
     KIT_LIST("the kit list"),
+    /** The clip, or what its camera or recorder wrote beside it. */
+    CLIP("the clip leaves it open; look at its camera's menu or report"),
     /** The rule itself, which failed. */
     RULE("the rule failed: whoever wrote it can mend it");
 

@@ -1,5 +1,6 @@
 package akin.model.rig;
 
+import akin.model.footage.Clip;
 import akin.model.gear.Mount;
 import java.util.Comparator;
 import java.util.List;
@@ -15,6 +16,7 @@ import java.util.Map;
  * @param mounts the mounts of the catalogue, by id
  * @param units its units, the hero first, then by name: what is said must not hang on the order of the rig file
  * @param waivers agreements that findings stay as they are, in the order of the rig file
+ * @param footage clips that its units shot, by unit in the order of units, then by name; each is of one of the units
  */
 public record Rig(
         Production production,
@@ -23,7 +25,20 @@ public record Rig(
         Kit kit,
         Map<String, Mount> mounts,
         List<Unit> units,
-        List<Waiver> waivers) {
+        List<Waiver> waivers,
+        List<Clip> footage) {
+
+    /** A rig of which nothing is shot yet. */
+    public Rig(
+            Production production,
+            Match match,
+            List<Scene> scenes,
+            Kit kit,
+            Map<String, Mount> mounts,
+            List<Unit> units,
+            List<Waiver> waivers) {
+        this(production, match, scenes, kit, mounts, units, waivers, List.of());
+    }
 
     /** Copies the lists; the hero must be a unit and there must be another one. */
     public Rig {
@@ -33,9 +48,22 @@ public record Rig(
                 .toList();
         waivers = List.copyOf(waivers);
         mounts = Map.copyOf(mounts);
+        List<String> names = units.stream().map(Unit::name).toList();
+        footage = footage.stream()
+                .sorted(Comparator.comparingInt((Clip clip) -> names.indexOf(clip.unitName()))
+                        .thenComparing(Clip::name))
+                .toList();
+        if (!footage.stream().allMatch(clip -> names.contains(clip.unitName()))) {
+            throw new IllegalArgumentException("a clip is of one of the units");
+        }
         if (units.size() < 2 || units.stream().filter(Unit::hero).count() != 1) {
             throw new IllegalArgumentException("a rig has one hero and at least one other unit");
         }
+    }
+
+    /** False of a waiver for something about shot clips while there are none: then it cannot have met its finding yet. */
+    public boolean shows(Waiver waiver) {
+        return !footage.isEmpty() || !waiver.ofFootage();
     }
 
     /** The hero with each of the others, by name. */

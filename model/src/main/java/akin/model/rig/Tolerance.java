@@ -61,7 +61,13 @@ public enum Tolerance {
     /** Capacity that media must have to spare over what is planned. */
     MEDIA_CAPACITY("media-capacity", "%"),
     /** Timecodes apart by the time that clocks are set to each other again. */
-    TIMECODE_DRIFT("timecode-drift", "frames");
+    TIMECODE_DRIFT("timecode-drift", "frames"),
+    /** Average frame rate of a shot clip away from the rate that its frames are stamped for. */
+    RATE_WANDER("rate-wander", "%"),
+    /** Frames by which the picture of a shot clip may be shorter than its sound. */
+    SOUND_TAIL("sound-tail", "frames"),
+    /** Lengths of two clips of one take apart. */
+    TAKE_LENGTH("take-length", "s");
 
     private static final double MOST_KEPT = 99;
 

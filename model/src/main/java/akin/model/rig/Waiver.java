@@ -36,6 +36,11 @@ public record Waiver(
         return "waivers." + index + "." + key;
     }
 
+    /** True when it is for a rule about shot clips. */
+    boolean ofFootage() {
+        return rule.startsWith("footage/");
+    }
+
     /** True when it is for this finding, whatever the day. */
     public boolean isFor(Finding finding) {
         return rule.equals(finding.rule()) && finding.units().containsAll(units);
