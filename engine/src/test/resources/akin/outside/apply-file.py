@@ -6,7 +6,8 @@ import sys
 
 import PyOpenColorIO as ocio
 
-transform = ocio.FileTransform(src=sys.argv[1], interpolation=ocio.INTERP_TETRAHEDRAL)
+# Of a file with several corrections, the first.
+transform = ocio.FileTransform(src=sys.argv[1], cccId="0", interpolation=ocio.INTERP_TETRAHEDRAL)
 config = ocio.Config.CreateRaw()
 processor = config.getProcessor(transform).getOptimizedCPUProcessor(ocio.OPTIMIZATION_LOSSLESS)
 print("version", ocio.__version__)

@@ -27,11 +27,12 @@ public final class RuleBook {
             "sync",
             "kit",
             "footage",
+            "proof",
             "caution",
             "waiver");
 
     /** Topics that are about what was shot. */
-    private static final List<String> SHOT = List.of("footage");
+    private static final List<String> SHOT = List.of("footage", "proof");
 
     private final Map<String, RulePage> pages;
     private final RuleIds ids;

@@ -46,6 +46,7 @@ public final class Akin {
             new BaselineCommand(),
             new CardCommand(),
             new LutCommand(),
+            new ProveCommand(),
             new SurveyCommand(),
             new SolveCommand(),
             new FootageCommand(),

@@ -9,6 +9,7 @@ import akin.engine.book.RuleBook;
 import akin.engine.book.RulePack;
 import akin.engine.equip.Catalogue;
 import akin.engine.equip.Lensfun;
+import akin.engine.equip.ReadingsFile;
 import akin.engine.equip.Terms;
 import akin.engine.read.BadInput;
 import akin.engine.read.Binder;
@@ -52,6 +53,7 @@ final class Call {
     private static final String ON = "on";
     private static final String GEAR = "gear";
     private static final String TOLERANCE = "tolerance";
+    private static final String READINGS = "readings";
     private static final String FAIL_ON = "fail-on";
     private static final String LENSFUN = "lensfun";
 
@@ -82,6 +84,10 @@ final class Call {
 
     static Option on() {
         return value(ON, "DATE", "the day for which waivers are looked at (default: today)");
+    }
+
+    static Option readings() {
+        return value(READINGS, "FILE", "what was read of test shots, in the place of what the rig file has");
     }
 
     static Option tolerance() {
@@ -141,7 +147,9 @@ final class Call {
 
     /** A day, a limit: what a check goes by, beside the rig file. */
     Terms terms() {
-        return new Terms(line.getOptionValue(TOLERANCE), day());
+        Terms terms = new Terms(line.getOptionValue(TOLERANCE), day());
+        String readings = line.getOptionValue(READINGS);
+        return readings == null ? terms : terms.with(ReadingsFile.read(path(readings), readings, new Binder()));
     }
 
     /** The least urgent thing that fails. */

@@ -41,7 +41,8 @@ final class CardCommand implements Command {
                 .addOption(Call.gear())
                 .addOption(Call.rules())
                 .addOption(Call.lensfunGear())
-                .addOption(Call.on());
+                .addOption(Call.on())
+                .addOption(Call.readings());
     }
 
     @Override

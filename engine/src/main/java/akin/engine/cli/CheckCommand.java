@@ -53,6 +53,7 @@ final class CheckCommand implements Command {
                 .addOption(Call.rules())
                 .addOption(Call.lensfunGear())
                 .addOption(Call.on())
+                .addOption(Call.readings())
                 .addOption(Call.value(
                         BASELINE,
                         "FILE",

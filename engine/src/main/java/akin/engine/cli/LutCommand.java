@@ -8,6 +8,7 @@ import akin.engine.read.Binder;
 import akin.engine.read.Document;
 import akin.engine.read.Say;
 import akin.engine.report.lut.CubeFile;
+import akin.engine.report.lut.FileNames;
 import akin.engine.report.lut.LookClf;
 import akin.engine.report.lut.LutReport;
 import akin.model.colour.Adaptation;
@@ -48,7 +49,6 @@ final class LutCommand implements Command {
     private static final String ADAPTATION = "adaptation";
 
     private static final String USUAL_FOLDER = "luts";
-    private static final String USUAL_VIEWING = "bt1886";
     private static final String USUAL_PEAK = "1000";
     private static final List<Integer> SIZES = List.of(17, 33, 65);
 
@@ -113,7 +113,7 @@ final class LutCommand implements Command {
         Set<Integer> sizes = sizes(call);
         List<Chart> charts = List.copyOf(Charts.packaged(binder).values());
         Chart chart = charts.get(charts.size() - 1);
-        OutFolder folder = OutFolder.of(call, USUAL_FOLDER);
+        OutFolder folder = OutFolder.of(call, Call.OUT, USUAL_FOLDER);
         FileNames names = new FileNames();
         List<LutReport.Part> parts = new ArrayList<>();
         for (Unit unit : rig.units()) {
@@ -141,8 +141,8 @@ final class LutCommand implements Command {
             Unit unit, LookTable table, Set<Integer> asked, Chart chart, OutFolder folder, String name) {
         List<String> remarks = new ArrayList<>();
         List<Integer> wanted = wanted(unit, asked, remarks);
-        String start = name + "-" + table.encoding().id() + "-to-"
-                + table.look().viewing().encoding().id();
+        String start = FileNames.table(
+                name, table.encoding().id(), table.look().viewing().encoding().id());
         List<String> files = new ArrayList<>();
         files.add(folder.add(start + ".clf", out -> LookClf.write(unit.name(), start, table, out)));
         List<double[]> inputs = CubeError.inputs(table, chart);
@@ -209,7 +209,7 @@ final class LutCommand implements Command {
     }
 
     private static Viewing viewing(Call call, Catalogue catalogue) {
-        String id = Objects.requireNonNullElse(call.value(VIEWING), USUAL_VIEWING);
+        String id = Objects.requireNonNullElse(call.value(VIEWING), Viewing.USUAL);
         List<String> ids = catalogue.ids("encodings").stream()
                 .filter(each -> catalogue.encoding(each).filter(Viewing::shows).isPresent())
                 .toList();

@@ -35,9 +35,9 @@ final class OutFolder {
         this.overwrite = overwrite;
     }
 
-    /** The folder that {@code --out} names, or another. */
-    static OutFolder of(Call call, String otherwise) {
-        String named = call.value(Call.OUT);
+    /** The folder that an option names, or another. */
+    static OutFolder of(Call call, String option, String otherwise) {
+        String named = call.value(option);
         return new OutFolder(named == null ? otherwise : named, call.has(OVERWRITE));
     }
 

@@ -30,6 +30,7 @@ import akin.model.rig.Match;
 import akin.model.rig.MediaPlan;
 import akin.model.rig.Monitor;
 import akin.model.rig.Production;
+import akin.model.rig.Readings;
 import akin.model.rig.Recording;
 import akin.model.rig.Rig;
 import akin.model.rig.Scene;
@@ -60,10 +61,12 @@ public final class Equipper {
 
     private final Document document;
     private final RigSheet sheet;
+    private final Binder binder;
     private final Catalogue catalogue;
     private @Nullable Map<String, Gamut> gamuts;
 
-    private Equipper(Document document, RigSheet sheet, Catalogue catalogue) {
+    private Equipper(Document document, RigSheet sheet, Catalogue catalogue, Binder binder) {
+        this.binder = binder;
         this.document = document;
         this.sheet = sheet;
         this.catalogue = sheet.gear() == null ? catalogue : catalogue.with(sheet.gear());
@@ -82,7 +85,7 @@ public final class Equipper {
             requireNoClaims(document, "overrides", sheet.gear().overrides());
             requireNoClaims(document, "amends", sheet.gear().amends());
         }
-        return new Equipper(document, sheet, catalogue).rig(terms);
+        return new Equipper(document, sheet, catalogue, binder).rig(terms);
     }
 
     /** The version comes first: every other complaint about a file of another version would mislead. */
@@ -158,7 +161,17 @@ public final class Equipper {
                 catalogue.mounts(),
                 units,
                 waivers(names, terms.on()),
-                terms.footage());
+                terms.footage(),
+                readings(terms, names));
+    }
+
+    /** Readings of the call go before those in the rig file: they were taken later. */
+    private @Nullable Readings readings(Terms terms, Collection<String> names) {
+        ReadingsFile readings = terms.readings();
+        if (readings == null && sheet.readings() != null) {
+            readings = ReadingsFile.inRig(document, sheet.readings(), binder);
+        }
+        return readings == null ? null : readings.of(names);
     }
 
     private Production production() {

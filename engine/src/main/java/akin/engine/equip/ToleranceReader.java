@@ -108,7 +108,11 @@ final class ToleranceReader {
     private static double count(String text, String unit) {
         var matcher = COUNT.matcher(text);
         if (!matcher.matches()) {
-            throw new QuantityException("number of " + unit, text, "a number, such as 2 " + unit, null);
+            throw new QuantityException(
+                    unit.isEmpty() ? "number" : "number of " + unit,
+                    text,
+                    "a number, such as " + ("2 " + unit).strip(),
+                    null);
         }
         return new BigDecimal(matcher.group(1)).doubleValue();
     }

@@ -42,6 +42,7 @@ import org.jspecify.annotations.Nullable;
  * @param gear gear that only this rig file knows
  * @param units the cameras as they will stand on set, by name
  * @param waivers agreements that findings stay as they are
+ * @param readings what was read of test shots
  */
 public record RigSheet(
         @JsonProperty(required = true) Integer akin,
@@ -52,7 +53,8 @@ public record RigSheet(
         @Nullable KitSheet kit,
         @Nullable GearSheet gear,
         @JsonProperty(required = true) Map<String, UnitSheet> units,
-        @Nullable List<WaiverSheet> waivers) {
+        @Nullable List<WaiverSheet> waivers,
+        @Nullable ReadingsSheet readings) {
 
     /** The format version that this program reads. */
     public static final int VERSION = 1;

@@ -122,6 +122,7 @@ final class Scalars {
         quantity(module, Power.class, Power::parse);
         quantity(module, Voltage.class, Voltage::parse);
         quantity(module, Iso.class, Iso::parse);
+        quantity(module, ReadingsSheet.LevelRead.class, ReadingsSheet.LevelRead::parse);
         quantity(module, Length.class, Length::parse);
         quantity(module, NeutralDensity.class, NeutralDensity::parse);
         quantity(module, Percent.class, Percent::parse);
@@ -179,6 +180,17 @@ final class Scalars {
                 DialSheet.class,
                 list -> new Angles(list, null),
                 dial -> new Angles(List.of(), dial(dial)));
+        module.addDeserializer(ReadingsSheet.LevelsSheet.class, new ValueDeserializer<>() {
+            @Override
+            public ReadingsSheet.LevelsSheet deserialize(JsonParser p, DeserializationContext context) {
+                if (p.currentToken() == JsonToken.START_ARRAY) {
+                    JavaType list =
+                            context.getTypeFactory().constructCollectionType(List.class, ReadingsSheet.LevelRead.class);
+                    return new ReadingsSheet.LevelsSheet(context.readValue(p, list));
+                }
+                return new ReadingsSheet.LevelsSheet(List.of(context.readValue(p, ReadingsSheet.LevelRead.class)));
+            }
+        });
         module.addDeserializer(ShutterMenu.class, new ValueDeserializer<>() {
             @Override
             public ShutterMenu deserialize(JsonParser p, DeserializationContext context) {

@@ -2,9 +2,12 @@ package akin.engine.report;
 
 import akin.engine.assess.Assessment;
 import akin.engine.assess.Numbers;
+import akin.engine.report.lut.FileNames;
 import akin.model.gear.Codec;
 import akin.model.gear.Output;
 import akin.model.gear.Recorder;
+import akin.model.look.LookTable;
+import akin.model.look.Viewing;
 import akin.model.quantity.NeutralDensity;
 import akin.model.rig.FittedLens;
 import akin.model.rig.Monitor;
@@ -12,6 +15,7 @@ import akin.model.rig.Recording;
 import akin.model.rig.Rig;
 import akin.model.rig.Setting;
 import akin.model.rig.Unit;
+import akin.model.tone.Encoding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -47,10 +51,50 @@ public record Card(String unit, String heading, List<Section> sections) {
 
     /** The cards of a rig, the hero's first. */
     public static List<Card> of(Rig rig, Assessment assessment) {
-        return rig.units().stream().map(unit -> of(rig, unit, assessment)).toList();
+        FileNames names = new FileNames();
+        List<OnTheDay> days = OnTheDay.of(rig);
+        List<Card> cards = new ArrayList<>();
+        for (Unit unit : rig.units()) {
+            List<Line> shot =
+                    days.isEmpty() ? List.of() : days.get(cards.size()).lines();
+            cards.add(of(rig, unit, assessment, tables(unit, names.of(unit.name())), shot));
+        }
+        return cards;
     }
 
-    private static Card of(Rig rig, Unit unit, Assessment assessment) {
+    /** Names of the look-up tables that {@code akin lut} writes, by unit; none for a unit that gets none. */
+    public static List<Line> tables(Rig rig) {
+        FileNames names = new FileNames();
+        List<Line> lines = new ArrayList<>();
+        for (Unit unit : rig.units()) {
+            String tables = tables(unit, names.of(unit.name()));
+            if (tables != null) {
+                lines.add(new Line(unit.name(), tables));
+            }
+        }
+        return lines;
+    }
+
+    /** Names of the look-up tables that {@code akin lut} writes for a unit; null when it writes none, or none is wanted. */
+    private static @Nullable String tables(Unit unit, String name) {
+        Monitor monitor = unit.monitor();
+        Encoding encoding = unit.encoding();
+        Encoding viewing = monitor == null ? null : monitor.viewing();
+        if (encoding == null
+                || unit.gamut() == null
+                || LookTable.unfit(encoding) != null
+                || (monitor != null && !monitor.through())
+                || (viewing != null && !Viewing.shows(viewing))) {
+            return null;
+        }
+        String to = viewing == null ? Viewing.USUAL : viewing.id();
+        String start = FileNames.table(name, encoding.id(), to);
+        Integer size = monitor == null ? null : monitor.size();
+        return start + ".clf and " + start + "-" + (size == null ? "33" : size) + ".cube, by akin lut"
+                + (to.equals(Viewing.USUAL) ? "" : " --viewing " + to);
+    }
+
+    private static Card of(Rig rig, Unit unit, Assessment assessment, @Nullable String tables, List<Line> shot) {
         String role = unit.hero() ? ", the hero" : ", matched to " + rig.match().hero();
         List<Line> aims = assessment.targets().stream()
                 .filter(target -> target.unit().equals(unit.name()))
@@ -61,8 +105,9 @@ public record Card(String unit, String heading, List<Section> sections) {
                 .map(finding -> new Line(finding.severity().word(), finding.title() + " (" + finding.rule() + ")"))
                 .toList();
         List<Section> sections = List.of(
-                new Section("Set", settings(unit)),
+                new Section("Set", settings(unit, tables)),
                 new Section("Aim for", aims),
+                new Section("Shot on the day", shot),
                 new Section("After every power-up", recheck(unit)),
                 new Section("Still open", open.isEmpty() ? List.of(new Line("nothing", "")) : open));
         return new Card(
@@ -72,7 +117,7 @@ public record Card(String unit, String heading, List<Section> sections) {
     }
 
     /** The order in which one goes through a menu: what empties other settings first. */
-    private static List<Line> settings(Unit unit) {
+    private static List<Line> settings(Unit unit, @Nullable String tables) {
         List<Line> lines = new ArrayList<>();
         lines.add(new Line("mode", unit.mode().id()));
         lines.add(new Line("frame rate", unit.rate().spoken() + " fps"));
@@ -92,6 +137,9 @@ public record Card(String unit, String heading, List<Section> sections) {
         }
         if (unit.monitor() != null) {
             lines.add(new Line("LUT", lut(unit.monitor())));
+        }
+        if (tables != null) {
+            lines.add(new Line("LUT files", tables));
         }
         return lines;
     }

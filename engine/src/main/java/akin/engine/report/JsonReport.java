@@ -58,8 +58,7 @@ public final class JsonReport {
         return JsonText.write(json -> report(json, a, version, null));
     }
 
-    private static void report(
-            JsonGenerator json, Assessment a, String version, Baseline.@Nullable Comparison baseline) {
+    static void report(JsonGenerator json, Assessment a, String version, Baseline.@Nullable Comparison baseline) {
         json.writeStartObject();
         json.writeStringProperty("akin", version);
         json.writeStringProperty("rig", a.file());

@@ -204,7 +204,8 @@ class EdgeExamplesTest {
                 rig.mounts(),
                 rig.units(),
                 rig.waivers(),
-                rig.footage());
+                rig.footage(),
+                rig.readings());
         return !outcome(one.rule(), nudged).equals(one.outcome());
     }
 

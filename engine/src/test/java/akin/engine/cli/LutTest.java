@@ -2,6 +2,7 @@ package akin.engine.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import akin.engine.report.lut.FileNames;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import akin.engine.read.BadInput;
 import akin.engine.read.Binder;
 import akin.engine.read.GearSheet;
+import akin.engine.read.ReadingsSheet;
 import akin.engine.read.RigSheet;
 import akin.engine.read.YamlReader;
 import akin.model.finding.Severity;
@@ -42,6 +43,7 @@ import akin.model.quantity.FrameRate;
 import akin.model.quantity.Frequency;
 import akin.model.quantity.Iso;
 import akin.model.quantity.Length;
+import akin.model.quantity.Level;
 import akin.model.quantity.Mass;
 import akin.model.quantity.Mired;
 import akin.model.quantity.NeutralDensity;
@@ -126,7 +128,8 @@ class SchemasTest {
                 Map.entry("mass", Mass.PATTERN),
                 Map.entry("power", Power.PATTERN),
                 Map.entry("energy", Energy.PATTERN),
-                Map.entry("voltage", Voltage.PATTERN));
+                Map.entry("voltage", Voltage.PATTERN),
+                Map.entry("level", Level.PATTERN));
         List<String> checked = new ArrayList<>();
         SCHEMAS.node("quantity").path("$defs").forEachEntry((name, definition) -> {
             assertThat(definition.path("description").asString("")).as(name).isNotBlank();
@@ -162,6 +165,13 @@ class SchemasTest {
         keys(rig.at("/$defs/unit/properties/lens"), RigSheet.LensSheet.class, Set.of());
         keys(rig.at("/$defs/unit/properties/recorder"), RigSheet.RecorderSheet.class, Set.of());
         keys(rig.at("/$defs/unit/properties/recorder/properties/cable"), Cable.class, Set.of());
+        keys(rig.at("/properties/readings"), ReadingsSheet.class, Set.of("akin-readings"));
+        JsonNode readings = SCHEMAS.node("readings");
+        keys(readings, ReadingsSheet.class, Set.of());
+        keys(readings.at("/$defs/reading"), ReadingsSheet.ReadingSheet.class, Set.of());
+        keys(readings.at("/$defs/typed-reading"), ReadingsSheet.ReadingSheet.class, Set.of("frame"));
+        keys(readings.at("/$defs/black"), ReadingsSheet.BlackSheet.class, Set.of());
+        keys(readings.at("/$defs/frame"), ReadingsSheet.FrameSheet.class, Set.of());
         JsonNode gear = SCHEMAS.node("gear");
         keys(gear, GearSheet.class, Set.of());
         keys(gear.at("/$defs/gear-section"), GearSheet.class, Set.of("overrides", "amends"));
@@ -195,6 +205,10 @@ class SchemasTest {
         words(rig.at("/$defs/unit/properties/build/properties/standing/enum"), Standing.values());
         words(rig.at("/$defs/unit/properties/keep/items/enum"), Knob.values());
         words(rig.at("/$defs/unit/properties/recorder/properties/reads/enum"), SignalRange.values());
+        JsonNode readings = SCHEMAS.node("readings");
+        words(readings.at("/$defs/frame/properties/levels/enum"), SignalRange.values());
+        assertThat(texts(readings.at("/$defs/chart/enum")))
+                .containsExactlyElementsOf(Charts.packaged(binder).keySet());
         words(gear.at("/$defs/stabilisation/else/enum"), Stabilisation.values());
         words(gear.at("/$defs/signal-range/else/enum"), SignalRange.values());
         words(gear.at("/$defs/codec-kind/else/enum"), Codec.Kind.values());
@@ -301,17 +315,19 @@ class SchemasTest {
     }
 
     private Consumer<String> reader(String file) {
-        return schema(file).equals("rig")
-                ? text -> Equipper.equip(YamlReader.read(file, text), binder, catalogue, Terms.OF_THE_RIG)
-                : text -> GearSheet.read(YamlReader.read(file, text), binder);
+        return switch (schema(file)) {
+            case "rig" -> text -> Equipper.equip(YamlReader.read(file, text), binder, catalogue, Terms.OF_THE_RIG);
+            case "readings" -> text -> ReadingsFile.read(CORPUS.resolve(file), file, binder);
+            default -> text -> GearSheet.read(YamlReader.read(file, text), binder);
+        };
     }
 
     private static String schema(String file) {
-        return file.startsWith("rig") ? "rig" : "gear";
+        return file.substring(0, file.indexOf('/'));
     }
 
     private static Stream<String> corpus(String folder) {
-        return Stream.of("rig", "gear")
+        return Stream.of("rig", "gear", "readings")
                 .flatMap(kind -> ShippedGear.yaml(CORPUS.resolve(kind).resolve(folder)).stream())
                 .map(file -> CORPUS.relativize(file).toString().replace('\\', '/'));
     }

@@ -32,6 +32,11 @@ public final class Clipping {
         if (brighter > 0 && left != null && left < rig.match().tolerances().of(Tolerance.HIGHLIGHTS)) {
             return Severity.BAKED_IN;
         }
+        return severity(unit, hero);
+    }
+
+    /** As {@link #severity(Rig, Unit, Unit, double)}, for what takes no highlights. */
+    public static Severity severity(Unit unit, Unit hero) {
         return roomy(unit) && roomy(hero) ? Severity.FIXABLE : Severity.LOSSY;
     }
 

@@ -58,8 +58,16 @@ public final class LightFix {
      * @param hero the light the hero collects
      */
     public static List<Fix> toMatch(Rig rig, Unit unit, CollectedLight light, CollectedLight hero) {
+        return toDarken(rig, unit, light, light.stopsFrom(hero));
+    }
+
+    /**
+     * Fixes that record a unit darker by so many stops, least harmful first; where nothing at hand does, what to hire.
+     *
+     * @param brighter stops that it is too bright; negative when it is too dark
+     */
+    static List<Fix> toDarken(Rig rig, Unit unit, CollectedLight light, double brighter) {
         LightFix fixes = new LightFix(rig, unit, light);
-        double brighter = light.stopsFrom(hero);
         List<Option> options = new ArrayList<>();
         fixes.density(brighter).ifPresent(options::add);
         fixes.iso(brighter).ifPresent(options::add);

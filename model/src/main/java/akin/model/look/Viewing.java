@@ -13,6 +13,9 @@ import java.util.Objects;
  */
 public record Viewing(Encoding encoding, Gamut gamut, double peak) {
 
+    /** Id of the encoding of a display unless another is asked for: ITU-R BT.1886. */
+    public static final String USUAL = "bt1886";
+
     /** Luminance in cd/m2 of the white of a standard-range display. Source: Rec. ITU-R BT.2035 asks for 100. From memory. */
     public static final double STANDARD_WHITE = 100;
 

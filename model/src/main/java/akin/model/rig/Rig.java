@@ -5,6 +5,7 @@ import akin.model.gear.Mount;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A planned production with everything looked up: what the rules are given.
@@ -17,6 +18,7 @@ import java.util.Map;
  * @param units its units, the hero first, then by name: what is said must not hang on the order of the rig file
  * @param waivers agreements that findings stay as they are, in the order of the rig file
  * @param footage clips that its units shot, by unit in the order of units, then by name; each is of one of the units
+ * @param readings what was read of test shots on the day; null when nothing was
  */
 public record Rig(
         Production production,
@@ -26,7 +28,8 @@ public record Rig(
         Map<String, Mount> mounts,
         List<Unit> units,
         List<Waiver> waivers,
-        List<Clip> footage) {
+        List<Clip> footage,
+        @Nullable Readings readings) {
 
     /** A rig of which nothing is shot yet. */
     public Rig(
@@ -37,7 +40,7 @@ public record Rig(
             Map<String, Mount> mounts,
             List<Unit> units,
             List<Waiver> waivers) {
-        this(production, match, scenes, kit, mounts, units, waivers, List.of());
+        this(production, match, scenes, kit, mounts, units, waivers, List.of(), null);
     }
 
     /** Copies the lists; the hero must be a unit and there must be another one. */
@@ -61,9 +64,14 @@ public record Rig(
         }
     }
 
-    /** False of a waiver for something about shot clips while there are none: then it cannot have met its finding yet. */
+    /** False of a waiver for something about shot clips, or test shots, while there are none: it cannot have met its finding. */
     public boolean shows(Waiver waiver) {
-        return !footage.isEmpty() || !waiver.ofFootage();
+        return (!footage.isEmpty() || !waiver.ofFootage()) && (readings != null || !waiver.ofProof());
+    }
+
+    /** What was read of a unit's test shots; null when nothing was. */
+    public @Nullable Reading reading(Unit unit) {
+        return readings == null ? null : readings.units().get(unit.name());
     }
 
     /** The hero with each of the others, by name. */

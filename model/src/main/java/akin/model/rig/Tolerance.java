@@ -67,7 +67,17 @@ public enum Tolerance {
     /** Frames by which the picture of a shot clip may be shorter than its sound. */
     SOUND_TAIL("sound-tail", "frames"),
     /** Lengths of two clips of one take apart. */
-    TAKE_LENGTH("take-length", "s");
+    TAKE_LENGTH("take-length", "s"),
+    /** Middle grey as read of test shots, apart. */
+    PROOF_GREY("proof-grey", "stops"),
+    /** Tint of neutral patches as read of test shots, apart: distance across the daylight locus in CIE 1960 u, v. */
+    PROOF_TINT("proof-tint", "duv"),
+    /** Stops that a white patch must stay under the level at which highlights clip. */
+    PROOF_ROOM("proof-room", "stops"),
+    /** Stops over or under middle grey that a unit may hold less than planned, as read of test shots. */
+    PROOF_RANGE("proof-range", "stops"),
+    /** Patches of a chart as read of test shots apart, CIEDE2000 on average. */
+    PROOF_COLOUR("proof-colour", "");
 
     private static final double MOST_KEPT = 99;
 

@@ -41,6 +41,11 @@ public record Waiver(
         return rule.startsWith("footage/");
     }
 
+    /** True when it is for a rule about what was read of test shots. */
+    boolean ofProof() {
+        return rule.startsWith("proof/");
+    }
+
     /** True when it is for this finding, whatever the day. */
     public boolean isFor(Finding finding) {
         return rule.equals(finding.rule()) && finding.units().containsAll(units);

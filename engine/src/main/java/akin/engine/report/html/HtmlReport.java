@@ -2,6 +2,8 @@ package akin.engine.report.html;
 
 import akin.engine.assess.Assessment;
 import akin.engine.report.Batch;
+import akin.engine.report.Card;
+import akin.engine.report.OnTheDay;
 import akin.engine.report.Wrap;
 import akin.engine.report.picture.Pictures;
 import akin.model.rig.Rig;
@@ -45,7 +47,17 @@ public final class HtmlReport {
     public static String render(Assessment assessment, Rig rig, List<String> baseline, String version) {
         StringOutput out = new StringOutput();
         TemplateEngine.createPrecompiled(ContentType.Html)
-                .render("report.jte", new Page(assessment, Pictures.of(rig), baseline, version, font()), out);
+                .render(
+                        "report.jte",
+                        new Page(
+                                assessment,
+                                Pictures.of(rig),
+                                OnTheDay.of(rig),
+                                Card.tables(rig),
+                                baseline,
+                                version,
+                                font()),
+                        out);
         // The template's own lines end in line feeds; any other control character came with a word of the rig file.
         return out.toString().lines().map(Wrap::visible).collect(Collectors.joining("\n", "", "\n"));
     }

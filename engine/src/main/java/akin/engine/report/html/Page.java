@@ -3,8 +3,10 @@ package akin.engine.report.html;
 import akin.engine.assess.Assessment;
 import akin.engine.assess.Numbers;
 import akin.engine.assess.Verdict;
+import akin.engine.report.Card;
 import akin.engine.report.Gap;
 import akin.engine.report.Meaning;
+import akin.engine.report.OnTheDay;
 import akin.engine.report.picture.Figure;
 import akin.model.finding.Severity;
 import akin.model.finding.Value;
@@ -23,17 +25,28 @@ import org.jspecify.annotations.Nullable;
  *
  * @param assessment the assessment
  * @param figures the pictures of its rig
+ * @param days what test shots say of each unit; empty when none were read
+ * @param tables names of look-up tables, by unit
  * @param baseline what became of the baseline, in words; empty when there was none
  * @param version version of Akin
  * @param font the font of the page, in base 64
  */
-public record Page(Assessment assessment, List<Figure> figures, List<String> baseline, String version, String font) {
+public record Page(
+        Assessment assessment,
+        List<Figure> figures,
+        List<OnTheDay> days,
+        List<Card.Line> tables,
+        List<String> baseline,
+        String version,
+        String font) {
 
     private static final String NONE = "–";
 
     /** Copies the list. */
     public Page {
         figures = List.copyOf(figures);
+        days = List.copyOf(days);
+        tables = List.copyOf(tables);
         baseline = List.copyOf(baseline);
     }
 

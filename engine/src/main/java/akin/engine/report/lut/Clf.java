@@ -102,7 +102,8 @@ final class Clf {
         return (bits & 0x8000) == 0 ? size : -size;
     }
 
-    private static String text(String text) {
+    /** Text between tags or in quotes. */
+    static String text(String text) {
         return LutNotes.plain(text)
                 .replace("&", "&amp;")
                 .replace("<", "&lt;")

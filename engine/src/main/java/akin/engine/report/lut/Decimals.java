@@ -28,7 +28,16 @@ final class Decimals {
         if (Math.abs(value) < NOTHING) {
             return "0";
         }
-        BigDecimal rounded = new BigDecimal(value).round(EIGHT).stripTrailingZeros();
-        return (rounded.scale() < 0 ? rounded.setScale(0) : rounded).toPlainString();
+        return plain(new BigDecimal(value).round(EIGHT));
+    }
+
+    /** A number to six decimals: what two roundings of one code still share. */
+    static String six(double value) {
+        return plain(new BigDecimal(value).setScale(6, RoundingMode.HALF_EVEN));
+    }
+
+    private static String plain(BigDecimal rounded) {
+        BigDecimal stripped = rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
+        return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
     }
 }

@@ -1,11 +1,11 @@
-package akin.engine.cli;
+package akin.engine.report.lut;
 
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
 
 /** Names of files made from names of units, which may be any text: clear, harmless on every system, none twice. */
-final class FileNames {
+public final class FileNames {
 
     private static final int LONGEST = 40;
 
@@ -15,7 +15,7 @@ final class FileNames {
     private final Set<String> given = new HashSet<>();
 
     /** The start of a file's name for a unit: letters, digits and single hyphens. */
-    String of(String unit) {
+    public String of(String unit) {
         String plain = unit.replaceAll("[^A-Za-z0-9]+", "-").replaceAll("^-|-$", "");
         String shortened = plain.substring(0, Math.min(LONGEST, plain.length()));
         String small = shortened.toLowerCase(Locale.ROOT);
@@ -27,5 +27,16 @@ final class FileNames {
             name = start + "-" + other;
         }
         return name;
+    }
+
+    /**
+     * The start of the names of a unit's look-up tables.
+     *
+     * @param name what {@link #of} gave the unit
+     * @param from id of the encoding that goes in
+     * @param to id of the encoding that comes out
+     */
+    public static String table(String name, String from, String to) {
+        return name + "-" + from + "-to-" + to;
     }
 }
