@@ -1,5 +1,6 @@
 package akin.engine.read;
 
+import akin.engine.read.CsvRows.Cell;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,22 +29,14 @@ public final class CsvReadings {
     private static final int LEAST = 3;
     private static final int NOISE = 5;
     private static final int PATCHES = 24;
+    private static final int MOST_ROWS = 10_000;
 
     private final String file;
     private final String text;
-    private int at;
-    private int points;
 
     private CsvReadings(String file, String text) {
         this.file = file;
         this.text = text;
-    }
-
-    /** A cell of the file. */
-    private record Cell(String text, Place place) {
-        Node.Scalar node() {
-            return new Node.Scalar(text, true, place);
-        }
     }
 
     /** The document of a text. */
@@ -61,15 +54,7 @@ public final class CsvReadings {
         Map<String, Node.Field> units = new LinkedHashMap<>();
         Map<String, Map<Integer, Node>> patches = new LinkedHashMap<>();
         boolean header = false;
-        if (text.startsWith(YamlReader.MARK)) {
-            at = 1;
-            points = 1;
-        }
-        while (at < text.length()) {
-            List<Cell> row = row();
-            if (row.stream().allMatch(cell -> cell.text().isEmpty())) {
-                continue;
-            }
+        for (List<Cell> row : CsvRows.of(file, text, MOST_ROWS, "lines")) {
             Cell first = row.get(0);
             if (header) {
                 reading(row, units, patches);
@@ -77,10 +62,7 @@ public final class CsvReadings {
                 header(row);
                 header = true;
             } else if (SETTINGS.contains(first.text()) && row.size() > 1) {
-                if (root.put(
-                                first.text(),
-                                new Node.Field(first.place(), row.get(1).node()))
-                        != null) {
+                if (root.put(first.text(), new Node.Field(first.place(), node(row.get(1)))) != null) {
                     throw new BadInput(file, first.place(), Say.quote(first.text()) + " stands here again");
                 }
             } else {
@@ -160,7 +142,7 @@ public final class CsvReadings {
         List<Node> levels = new ArrayList<>();
         for (Cell cell : row.subList(2, Math.min(row.size(), NOISE))) {
             if (!cell.text().isEmpty()) {
-                levels.add(cell.node());
+                levels.add(node(cell));
             }
         }
         Place place = row.get(2).place();
@@ -169,9 +151,9 @@ public final class CsvReadings {
 
     private Node black(List<Cell> row) {
         Map<String, Node.Field> fields = new LinkedHashMap<>();
-        fields.put("level", field(row.get(2).node()));
+        fields.put("level", field(node(row.get(2))));
         if (row.size() > NOISE) {
-            fields.put("noise", field(row.get(NOISE).node()));
+            fields.put("noise", field(node(row.get(NOISE))));
         }
         return new Node.Fields(fields, true, row.get(2).place());
     }
@@ -196,68 +178,11 @@ public final class CsvReadings {
         throw new IllegalStateException(unit);
     }
 
+    private static Node.Scalar node(Cell cell) {
+        return new Node.Scalar(cell.text(), true, cell.place());
+    }
+
     private static Node.Field field(Node value) {
         return new Node.Field(value.place(), value);
-    }
-
-    private int line = 1;
-    private int column = 1;
-
-    /** The cells up to the end of the line, or of the text. */
-    private List<Cell> row() {
-        List<Cell> cells = new ArrayList<>();
-        while (true) {
-            cells.add(cell());
-            if (at >= text.length()) {
-                return cells;
-            }
-            int c = text.codePointAt(at);
-            step();
-            if (c == '\n') {
-                return cells;
-            }
-        }
-    }
-
-    private Cell cell() {
-        int fromLine = line;
-        int fromColumn = column;
-        int from = points;
-        StringBuilder out = new StringBuilder();
-        boolean quoted = at < text.length() && text.charAt(at) == '"';
-        if (quoted) {
-            step();
-        }
-        while (at < text.length()) {
-            int c = text.codePointAt(at);
-            if (quoted && c == '"') {
-                step();
-                if (at < text.length() && text.charAt(at) == '"') {
-                    out.append('"');
-                    step();
-                    continue;
-                }
-                quoted = false;
-                continue;
-            }
-            if (!quoted && (c == ',' || c == '\n')) {
-                break;
-            }
-            out.appendCodePoint(c);
-            step();
-        }
-        Place place = new Place(fromLine, fromColumn, from, points);
-        if (quoted) {
-            throw new BadInput(file, place, "the quotation mark that opens here is not closed");
-        }
-        return new Cell(out.toString().strip(), place);
-    }
-
-    private void step() {
-        int c = text.codePointAt(at);
-        at += Character.charCount(c);
-        points++;
-        line += c == '\n' ? 1 : 0;
-        column = c == '\n' ? 1 : column + 1;
     }
 }

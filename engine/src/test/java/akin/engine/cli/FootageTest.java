@@ -119,35 +119,39 @@ class FootageTest {
         return Stream.of(
                 new Wrong("nothing", "", "", List.of("names the columns", "average-rate")),
                 new Wrong("a head alone", "clip,unit\n", "", List.of("a line for each clip")),
-                new Wrong("no column clip", "unit,rate\nA,24\n", ":1:1", List.of("the column 'clip' is missing")),
-                new Wrong("a column twice", "clip,rate,rate\nx,24,24\n", ":1:1", List.of("'rate' stands there twice")),
+                new Wrong("no column clip", "unit,rate\nA,24\n", ":1:1:", List.of("the column 'clip' is missing")),
+                new Wrong(
+                        "a column twice", "clip,rate,rate\nx,24,24\n", ":1:11:", List.of("'rate' stands there twice")),
                 new Wrong(
                         "an unknown column",
                         "clip,unit,bit\nx,A,10\n",
-                        ":1:1",
+                        ":1:11:",
                         List.of("no column is called 'bit'", "Did you mean 'bits'?")),
-                new Wrong("a cell too many", "clip,unit\nx,A\ny,A,24\n", ":3:1", List.of("3 cells", "2 columns")),
-                new Wrong("no name", "clip,unit\nx,A\n\n,A\n", ":4:1", List.of("the name of the clip is missing")),
-                new Wrong("a wrong rate", "clip,unit,rate\nx,A,24\ny,A,fast\n", ":3:1", List.of("rate: ", "\"fast\"")),
-                new Wrong("a decimal rate", "clip,unit,rate\nx,A,23.9\n", ":2:1", List.of("23.976 (24000/1001)")),
-                new Wrong("a wrong size", "clip,unit,picture\nx,A,big\n", ":2:1", List.of("picture", "3840x2160")),
-                new Wrong("wrong bits", "clip,unit,bits\nx,A,99\n", ":2:1", List.of("bits", "from 1 to 32")),
-                new Wrong("a wrong shape", "clip,unit,pixel-shape\nx,A,0:1\n", ":2:1", List.of("width of a pixel")),
-                new Wrong("a wrong range", "clip,unit,range\nx,A,wide\n", ":2:1", List.of("legal (tv) or full (pc)")),
-                new Wrong("a wrong scan", "clip,unit,scan\nx,A,twice\n", ":2:1", List.of("progressive or interlaced")),
-                new Wrong("a wrong timecode", "clip,unit,timecode\nx,A,25:00:00:00\n", ":2:1", List.of("HH:MM:SS:FF")),
-                new Wrong("wrong frames", "clip,unit,frames\nx,A,-1\n", ":2:1", List.of("a number of frames")),
-                new Wrong("wrong seconds", "clip,unit,audio-seconds\nx,A,1e9\n", ":2:1", List.of("seconds, such as")),
-                new Wrong("a bare frequency", "clip,unit,audio-rate\nx,A,48000\n", ":2:1", List.of("48000 Hz")),
+                new Wrong("a cell too many", "clip,unit\nx,A\ny,A,24\n", ":3:5:", List.of("3 cells", "2 columns")),
+                new Wrong("no name", "clip,unit\nx,A\n\n,A\n", ":4:1:", List.of("the name of the clip is missing")),
+                new Wrong("a wrong rate", "clip,unit,rate\nx,A,24\ny,A,fast\n", ":3:5:", List.of("rate: ", "\"fast\"")),
+                new Wrong("a decimal rate", "clip,unit,rate\nx,A,23.9\n", ":2:5:", List.of("23.976 (24000/1001)")),
+                new Wrong("a wrong size", "clip,unit,picture\nx,A,big\n", ":2:5:", List.of("picture", "3840x2160")),
+                new Wrong("wrong bits", "clip,unit,bits\nx,A,99\n", ":2:5:", List.of("bits", "from 1 to 32")),
+                new Wrong("a wrong shape", "clip,unit,pixel-shape\nx,A,0:1\n", ":2:5:", List.of("width of a pixel")),
+                new Wrong("a wrong range", "clip,unit,range\nx,A,wide\n", ":2:5:", List.of("legal (tv) or full (pc)")),
+                new Wrong("a wrong scan", "clip,unit,scan\nx,A,twice\n", ":2:5:", List.of("progressive or interlaced")),
+                new Wrong("a wrong timecode", "clip,unit,timecode\nx,A,25:00:00:00\n", ":2:5:", List.of("HH:MM:SS:FF")),
+                new Wrong("wrong frames", "clip,unit,frames\nx,A,-1\n", ":2:5:", List.of("a number of frames")),
+                new Wrong("wrong seconds", "clip,unit,audio-seconds\nx,A,1e9\n", ":2:5:", List.of("seconds, such as")),
+                new Wrong("a bare frequency", "clip,unit,audio-rate\nx,A,48000\n", ":2:5:", List.of("48000 Hz")),
                 new Wrong(
-                        "an unknown unit", "clip,unit\nx,D\n", ":2:1", List.of("no unit is called 'D'", "Units: A, B")),
-                new Wrong("an open quotation mark", "clip,unit\n\"x,A\n", ":", List.of("no comma-separated table")),
+                        "an unknown unit",
+                        "clip,unit\nx,D\n",
+                        ":2:3:",
+                        List.of("no unit is called 'D'", "Units: A, B")),
+                new Wrong("an open quotation mark", "clip,unit\n\"x,A\n", ":2:1:", List.of("no comma-separated table")),
                 new Wrong("binary", "clip\u0000", ":1:5", List.of("zero byte")));
     }
 
     @ParameterizedTest
     @MethodSource("wrongTables")
-    void aWrongTableIsToldWithItsLine(Wrong wrong) throws IOException {
+    void aWrongTableIsToldWithItsPlace(Wrong wrong) throws IOException {
         Run run = table(wrong.table());
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.out()).isEmpty();
