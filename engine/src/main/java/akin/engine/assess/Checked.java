@@ -49,41 +49,6 @@ public record Checked(Document document, Rig rig, Assessment assessment, List<Ch
         return new Checked(document, rig, other, ran);
     }
 
-    /**
-     * The same file as far as one topic of the book is concerned.
-     *
-     * @param failOn the least urgent thing that makes it fail
-     */
-    public Checked about(String topic, FailOn failOn) {
-        String start = topic + "/";
-        List<Check> checks =
-                ran.stream().filter(check -> check.rule().startsWith(start)).toList();
-        Assessment a = assessment;
-        List<Assessment.Entry> findings = a.findings().stream()
-                .filter(finding -> finding.rule().startsWith(start))
-                .toList();
-        List<Unchecked> unchecked = a.unchecked().stream()
-                .filter(line -> line.rule().startsWith(start))
-                .toList();
-        Assessment part = new Assessment(
-                a.file(),
-                a.production(),
-                a.hero(),
-                a.tolerance(),
-                failOn.verdict(findings.stream().map(Assessment.Entry::severity).toList(), !unchecked.isEmpty()),
-                checks.size(),
-                findings,
-                a.waived().stream()
-                        .filter(waived -> waived.entry().rule().startsWith(start))
-                        .toList(),
-                List.of(),
-                unchecked,
-                List.of(),
-                List.of(),
-                List.of());
-        return new Checked(document, rig, part, checks);
-    }
-
     /** Where the text behind a place starts. */
     public Place behind(Place place) {
         return document.placeAt(place.to());

@@ -43,8 +43,6 @@ public final class Checker {
             .thenComparing(Finding::path)
             .thenComparing(Finding::toString);
 
-    private static final String FOOTAGE = "footage";
-
     private final Supplier<KieBase> rules;
     private final Supplier<RuleBook> book;
     private final Binder binder;
@@ -125,12 +123,56 @@ public final class Checker {
         Judged judged = judge(document, terms);
         Rig rig = judged.rig();
         Outcome outcome = judged.outcome();
-        List<Finding> ranked = judged.ranked();
-        Coverage coverage = Coverage.of(book.get(), rig, outcome);
+        return told(
+                document,
+                judged,
+                failOn,
+                book.get(),
+                sideEffects(document, terms, judged.ranked()),
+                outcome.targets().stream()
+                        .sorted(Comparator.comparing(Target::unit)
+                                // Middle grey before clip.
+                                .thenComparing(Target::name, Comparator.reverseOrder())
+                                .thenComparing(Target::aid))
+                        .toList(),
+                cautions(document, outcome.cautions()),
+                notes(document, rig));
+    }
+
+    /**
+     * Assesses what was shot by the plan in a rig document: what the rules of one topic find, and nothing else. The plan is what
+     * shots are held against; whether it is a good one is for {@link #examine}. Fixes are not tried: nothing in the rig file
+     * changes what was shot.
+     *
+     * @param topic footage or proof
+     * @param terms what the check goes by, beside the rig file; with what was shot
+     * @param failOn the least urgent thing that makes it fail
+     * @param notes what a reader must know of what was shot
+     * @throws BadInput at the first thing in the document that is wrong
+     */
+    public Checked examineShots(String topic, Document document, Terms terms, FailOn failOn, List<String> notes) {
+        return told(
+                document, judge(document, terms), failOn, book.get().of(topic), Map.of(), List.of(), List.of(), notes);
+    }
+
+    /** What the rules of a book, or a part of it, found, in words. */
+    private Checked told(
+            Document document,
+            Judged judged,
+            FailOn failOn,
+            RuleBook part,
+            Map<List<Edit>, List<String>> sideEffects,
+            List<Target> targets,
+            List<Assessment.Caution> cautions,
+            List<String> notes) {
+        Rig rig = judged.rig();
+        Coverage coverage = Coverage.of(part, rig, judged.outcome());
         List<Assessment.Entry> entries = new ArrayList<>();
         List<Assessment.Waived> waived = new ArrayList<>();
-        Map<List<Edit>, List<String>> sideEffects = sideEffects(document, terms, ranked);
-        for (Finding finding : ranked) {
+        for (Finding finding : judged.ranked()) {
+            if (!part.ids().has(finding.rule())) {
+                continue;
+            }
             Assessment.Entry entry = entry(document, finding, sideEffects);
             rig.waivers().stream()
                     .filter(waiver -> waiver.covers(finding))
@@ -152,59 +194,8 @@ public final class Checker {
                 waived,
                 List.of(),
                 coverage.unchecked(),
-                outcome.targets().stream()
-                        .sorted(Comparator.comparing(Target::unit)
-                                // Middle grey before clip.
-                                .thenComparing(Target::name, Comparator.reverseOrder())
-                                .thenComparing(Target::aid))
-                        .toList(),
-                cautions(document, outcome.cautions()),
-                notes(document, rig));
-        return new Checked(document, rig, assessment, coverage.ran());
-    }
-
-    /**
-     * Assesses shot clips by the plan in a rig document: what the rules of the topic footage find, and nothing else. The plan
-     * is what the clips are held against; whether it is a good one is for {@link #examine}.
-     *
-     * @param terms what the check goes by, beside the rig file; with the clips
-     * @param failOn the least urgent thing that makes it fail
-     * @param notes what a reader must know of the clips
-     * @throws BadInput at the first thing in the document that is wrong
-     */
-    public Checked footage(Document document, Terms terms, FailOn failOn, List<String> notes) {
-        Judged judged = judge(document, terms);
-        Rig rig = judged.rig();
-        Coverage coverage = Coverage.of(book.get().of(FOOTAGE), rig, judged.outcome());
-        List<Assessment.Entry> entries = new ArrayList<>();
-        List<Assessment.Waived> waived = new ArrayList<>();
-        for (Finding finding : judged.ranked()) {
-            if (!finding.rule().startsWith(FOOTAGE + "/")) {
-                continue;
-            }
-            Assessment.Entry entry = entry(document, finding, Map.of());
-            rig.waivers().stream()
-                    .filter(waiver -> waiver.covers(finding))
-                    .findFirst()
-                    .ifPresentOrElse(
-                            waiver -> waived.add(new Assessment.Waived(entry, waiver.because(), waiver.until())),
-                            () -> entries.add(entry));
-        }
-        Assessment assessment = new Assessment(
-                document.file(),
-                rig.production().name(),
-                rig.match().hero(),
-                rig.match().tolerances().profile(),
-                failOn.verdict(
-                        entries.stream().map(Assessment.Entry::severity).toList(),
-                        !coverage.unchecked().isEmpty()),
-                coverage.ran().size(),
-                entries,
-                waived,
-                List.of(),
-                coverage.unchecked(),
-                List.of(),
-                List.of(),
+                targets,
+                cautions,
                 notes);
         return new Checked(document, rig, assessment, coverage.ran());
     }

@@ -149,7 +149,12 @@ final class Call {
     Terms terms() {
         Terms terms = new Terms(line.getOptionValue(TOLERANCE), day());
         String readings = line.getOptionValue(READINGS);
-        return readings == null ? terms : terms.with(ReadingsFile.read(path(readings), readings, new Binder()));
+        return readings == null ? terms : terms.with(readings(readings));
+    }
+
+    /** A file of readings. */
+    static ReadingsFile readings(String file) {
+        return ReadingsFile.read(path(file), file, new Binder());
     }
 
     /** The least urgent thing that fails. */

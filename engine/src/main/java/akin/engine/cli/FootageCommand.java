@@ -80,7 +80,7 @@ final class FootageCommand implements Command {
         String program = call.value(FFPROBE);
         Probe probe = new Probe(program == null ? Probe.FFPROBE : program, Probe.PATIENCE);
         List<Clip> clips = Clips.of(arguments.subList(1, arguments.size()), rig, probe);
-        Checked checked = checker.footage(document, terms.with(clips), failOn, notes(rig, clips));
+        Checked checked = checker.examineShots(name(), document, terms.with(clips), failOn, notes(rig, clips));
         Batch batch =
                 new Batch(Version.number(), checker.book(), failOn, true, List.of(new Batch.Read(checked)), 0, null);
         call.deliver(format.render(batch, call.toFile() ? Style.PLAIN : Call.style()));

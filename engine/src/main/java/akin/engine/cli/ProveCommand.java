@@ -4,10 +4,8 @@ import akin.engine.assess.Checked;
 import akin.engine.assess.Checker;
 import akin.engine.assess.FailOn;
 import akin.engine.assess.Verdict;
-import akin.engine.equip.ReadingsFile;
 import akin.engine.equip.Terms;
 import akin.engine.read.BadInput;
-import akin.engine.read.Binder;
 import akin.engine.read.Document;
 import akin.engine.report.ProofReport;
 import akin.engine.report.Style;
@@ -18,6 +16,7 @@ import akin.model.rig.Rig;
 import akin.model.rig.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.apache.commons.cli.Options;
 
 /** {@code akin prove}: do test shots of the day say that the units match? */
@@ -57,12 +56,13 @@ final class ProveCommand implements Command {
                 .addOption(Call.tolerance())
                 .addOption(Call.gear())
                 .addOption(Call.rules())
+                .addOption(Call.lensfunGear())
                 .addOption(Call.on());
     }
 
     @Override
-    public java.util.Set<String> repeatable() {
-        return java.util.Set.of(Call.RULES);
+    public Set<String> repeatable() {
+        return Set.of(Call.RULES);
     }
 
     @Override
@@ -75,12 +75,11 @@ final class ProveCommand implements Command {
         FailOn failOn = call.failOn();
         String rigFile = call.arguments().get(0);
         String readingsFile = call.arguments().get(1);
-        Terms given = call.terms();
+        Terms terms = call.terms();
         Checker checker = call.checker();
         Document document = call.read(rigFile);
-        ReadingsFile readings = ReadingsFile.read(Call.path(readingsFile), readingsFile, new Binder());
-        Terms terms = given.with(readings);
-        Checked proof = checker.examine(document, terms, failOn).about(TOPIC, failOn);
+        Terms shot = terms.with(Call.readings(readingsFile));
+        Checked proof = checker.examineShots(TOPIC, document, shot, failOn, List.of());
         List<String> files = call.has(CORRECTIONS) ? corrections(call, proof.rig()) : List.of();
         call.deliver(
                 format.equals(JSON)

@@ -55,10 +55,8 @@ public final class ProofReport {
             out.add(style.strong(FILES));
             files.forEach(file -> wrapped(out, INDENT, file));
         }
-        String report = TextReport.render(a, style);
-        // The head of that report is said already.
-        int body = report.indexOf("\n\n");
-        return String.join("\n", out) + "\n" + report.substring(body + 1);
+        TextReport.body(out, a, style);
+        return String.join("\n", out) + "\n";
     }
 
     /**

@@ -64,6 +64,12 @@ public final class TextReport {
     public static String render(Assessment assessment, Style style) {
         List<String> out = new ArrayList<>();
         out.addAll(Wrap.lines(Wrap.clean(Story.head(assessment)), "", "", WIDTH));
+        body(out, assessment, style);
+        return String.join("\n", out) + "\n";
+    }
+
+    /** All that stands under the head of a report. */
+    static void body(List<String> out, Assessment assessment, Style style) {
         int number = 1;
         for (Severity severity : Severity.values()) {
             List<Assessment.Entry> entries = assessment.findings().stream()
@@ -87,7 +93,6 @@ public final class TextReport {
         cautions(out, assessment.cautions());
         out.add("");
         out.addAll(Wrap.lines(Tally.of(assessment).line(assessment.verdict().word()), "", "", WIDTH));
-        return String.join("\n", out) + "\n";
     }
 
     /** One finding by itself, as it stands in a report. */
