@@ -26,6 +26,7 @@ import akin.model.rig.Unit;
 import akin.model.tone.Encoding;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -50,7 +51,6 @@ final class LutCommand implements Command {
 
     private static final String USUAL_FOLDER = "luts";
     private static final String USUAL_PEAK = "1000";
-    private static final List<Integer> SIZES = List.of(17, 33, 65);
 
     @Override
     public String name() {
@@ -147,7 +147,7 @@ final class LutCommand implements Command {
         files.add(folder.add(start + ".clf", out -> LookClf.write(unit.name(), start, table, out)));
         List<double[]> inputs = CubeError.inputs(table, chart);
         List<CubeError> errors = new ArrayList<>();
-        for (int size : SIZES) {
+        for (int size : Cube.SIZES) {
             errors.add(CubeError.of(table, Cube.of(table, size), inputs));
             if (wanted.contains(size)) {
                 // Made again when it is written: a rig of many units must not hold all its cubes at once.
@@ -161,6 +161,7 @@ final class LutCommand implements Command {
 
     /** The sizes to write: those asked for, or else all, as far as the device takes them. */
     private static List<Integer> wanted(Unit unit, Set<Integer> asked, List<String> remarks) {
+        Collection<Integer> sizes = asked.isEmpty() ? Cube.SIZES : asked;
         LutDevice device = LutDevice.of(unit);
         List<Integer> accepts = device == null ? null : device.accepts();
         if (device == null || accepts == null) {
@@ -169,10 +170,9 @@ final class LutCommand implements Command {
                             ? "Which device applies it is not planned (monitor.held-by), so its size is not checked."
                             : "Which sizes " + device.called() + " takes is not known (" + device.path()
                                     + "), so its size is not checked.");
-            return asked.isEmpty() ? SIZES : List.copyOf(asked);
+            return LutDevice.fitting(unit, sizes);
         }
-        List<Integer> fits = (asked.isEmpty() ? SIZES : asked)
-                .stream().filter(accepts::contains).toList();
+        List<Integer> fits = LutDevice.fitting(unit, sizes);
         String takes = accepts.isEmpty()
                 ? "no table at all: let the screen, or a box before it, apply it"
                 : accepts.stream().sorted().map(String::valueOf).collect(Collectors.joining(", ")) + " points";
@@ -235,7 +235,7 @@ final class LutCommand implements Command {
         }
     }
 
-    private static BadInput unknown(String option, String read, String problem, java.util.Collection<String> words) {
+    private static BadInput unknown(String option, String read, String problem, Collection<String> words) {
         return new BadInput(
                 "lut",
                 "--" + option + ": read " + Say.quote(read) + "; " + problem + Say.nearest(read, words) + " Allowed: "

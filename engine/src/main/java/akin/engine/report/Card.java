@@ -3,9 +3,11 @@ package akin.engine.report;
 import akin.engine.assess.Assessment;
 import akin.engine.assess.Numbers;
 import akin.engine.report.lut.FileNames;
+import akin.model.derived.LutDevice;
 import akin.model.gear.Codec;
 import akin.model.gear.Output;
 import akin.model.gear.Recorder;
+import akin.model.look.Cube;
 import akin.model.look.LookTable;
 import akin.model.look.Viewing;
 import akin.model.quantity.NeutralDensity;
@@ -89,9 +91,13 @@ public record Card(String unit, String heading, List<Section> sections) {
         }
         String to = viewing == null ? Viewing.USUAL : viewing.id();
         String start = FileNames.table(name, encoding.id(), to);
-        Integer size = monitor == null ? null : monitor.size();
-        return start + ".clf and " + start + "-" + (size == null ? "33" : size) + ".cube, by akin lut"
-                + (to.equals(Viewing.USUAL) ? "" : " --viewing " + to);
+        List<Integer> sizes = LutDevice.fitting(unit, Cube.SIZES);
+        Integer planned = monitor == null ? null : monitor.size();
+        String cubes = sizes.stream()
+                .filter(size -> planned == null || size.equals(planned))
+                .map(size -> ", -" + size + ".cube")
+                .collect(Collectors.joining());
+        return start + ".clf" + cubes + ", by akin lut" + (to.equals(Viewing.USUAL) ? "" : " --viewing " + to);
     }
 
     private static Card of(Rig rig, Unit unit, Assessment assessment, @Nullable String tables, List<Line> shot) {

@@ -282,7 +282,11 @@ class ProveTest {
         String card = Run.of("card", rig, "--readings", readings, "--on", "2027-01-01")
                 .out();
         assertThat(card)
-                .contains("Shot on the day:", "CIEDE2000 to A mean", "LUT files", "B-arri-logc4-to-bt1886.clf")
+                .contains(
+                        "Shot on the day:",
+                        "CIEDE2000 to A mean",
+                        "LUT files",
+                        "B-arri-logc4-to-bt1886.clf, -33.cube, by akin lut")
                 .contains("proof/exposure-differs");
         assertThat(Run.of("card", rig, "--on", "2027-01-01").out())
                 .doesNotContain("Shot on the day")

@@ -4,6 +4,7 @@ import akin.model.gear.Recorder;
 import akin.model.rig.LutHolder;
 import akin.model.rig.Monitor;
 import akin.model.rig.Unit;
+import java.util.Collection;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -36,5 +37,14 @@ public record LutDevice(String called, @Nullable List<Integer> accepts, String p
                         : new LutDevice(recorder.called(), recorder.lutSizes(), recorder.path("lut-sizes"));
             case SCREEN -> new LutDevice("the screen", monitor.accepts(), unit.path("monitor.accepts"));
         };
+    }
+
+    /** Of these sizes those that the device of a unit takes; all of them where that is not known. */
+    public static List<Integer> fitting(Unit unit, Collection<Integer> sizes) {
+        LutDevice device = of(unit);
+        List<Integer> accepts = device == null ? null : device.accepts();
+        return sizes.stream()
+                .filter(size -> accepts == null || accepts.contains(size))
+                .toList();
     }
 }

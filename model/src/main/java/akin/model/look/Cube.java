@@ -1,10 +1,15 @@
 package akin.model.look;
 
+import java.util.List;
+
 /**
  * A look-up table as points on a cube, evenly spaced along each edge from 0 to 1, each rounded to the six decimals that a
  * file holds.
  */
 public final class Cube {
+
+    /** Points along an edge of the tables that are written. */
+    public static final List<Integer> SIZES = List.of(17, 33, 65);
 
     /** Decimals of a number in a file. */
     public static final int DECIMALS = 6;

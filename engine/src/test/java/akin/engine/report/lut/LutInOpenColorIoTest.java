@@ -112,6 +112,8 @@ class LutInOpenColorIoTest {
         "dji-d-log,d-gamut",
         "apple-log,bt2020",
         "hlg,bt2020",
+        "arri-logc4,arri-wide-gamut-4",
+        "acescct,acescg",
     })
     void theChartIsWithinACodeAtItsRightExposure(String encoding, String gamut) {
         LookTable table = table(encoding, gamut, "bt1886", "bt709", "full", "legal");
