@@ -24,6 +24,8 @@ public final class Numbers {
                 exact.setScale(Math.abs(value) < 10 && !unit.equals("K") ? 1 : 0, RoundingMode.HALF_EVEN);
             case "stops", "ms", "m" -> exact.setScale(2, RoundingMode.HALF_EVEN);
             case "°", "mm", "s" -> exact.setScale(1, RoundingMode.HALF_EVEN);
+            case "dE00" -> exact.setScale(2, RoundingMode.HALF_EVEN);
+            case "duv" -> exact.setScale(4, RoundingMode.HALF_EVEN);
             default -> exact.round(new MathContext(4, RoundingMode.HALF_EVEN));
         };
         if (rounded.signum() == 0 && Math.abs(value) > NOISE) {
