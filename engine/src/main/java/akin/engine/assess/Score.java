@@ -39,6 +39,11 @@ record Score(List<Integer> counts, List<Long> magnitudes) implements Comparable<
         return new Score(List.copyOf(counts), List.copyOf(magnitudes));
     }
 
+    /** True when nothing is found and every check ran: no plan is better. */
+    boolean flawless() {
+        return counts.stream().allMatch(count -> count == 0);
+    }
+
     private static Severity worst(RuleBook book, String rule) {
         return book.page(rule).severities().stream().sorted().findFirst().orElse(Severity.ADVICE);
     }

@@ -8,6 +8,7 @@ import java.util.List;
  *
  * @param unit name of the unit
  * @param tried how many plans were judged on the way
+ * @param room how many plans there are, each setting with each other one
  * @param stopped true when the search was broken off, so that better ones may be left
  * @param before what the rules find in the plan as it is, most urgent first
  * @param answers the best first; none is empty, since the plan itself is one if nothing is better
@@ -19,6 +20,7 @@ import java.util.List;
 public record Solution(
         String unit,
         int tried,
+        long room,
         boolean stopped,
         List<Reason> before,
         List<Answer> answers,

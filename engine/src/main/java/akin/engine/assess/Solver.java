@@ -31,10 +31,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -62,14 +64,22 @@ public final class Solver {
     private final Terms terms;
     private final Function<String, Catalogue> catalogues;
     private final FailOn failOn;
-    private final IntConsumer progress;
+    private final Consumer<Progress> progress;
     private final BooleanSupplier stop;
+
+    /**
+     * How far a search is.
+     *
+     * @param unit the unit that settings are looked for
+     * @param judged how many of its plans were judged so far
+     */
+    public record Progress(String unit, int judged) {}
 
     /**
      * A solver.
      *
      * @param failOn what an answer must not have
-     * @param progress told how many plans were judged, by any thread
+     * @param progress told of every plan that was judged, by any thread
      * @param stop asked often; once true, the best so far is given
      */
     public Solver(
@@ -77,7 +87,7 @@ public final class Solver {
             Terms terms,
             Function<String, Catalogue> catalogues,
             FailOn failOn,
-            IntConsumer progress,
+            Consumer<Progress> progress,
             BooleanSupplier stop) {
         this.checker = checker;
         this.terms = terms;
@@ -114,7 +124,7 @@ public final class Solver {
             Set<Knob> kept = EnumSet.noneOf(Knob.class);
             kept.addAll(unit.keeps());
             kept.addAll(keeps.getOrDefault(unit.name(), Set.of()));
-            Search search = new Search(document, catalogue, now, unit, kept);
+            Search search = new Search(document, catalogue, now, unit, kept, new ConcurrentHashMap<>());
             Found found = search.all();
             solutions.add(search.told(found));
             now = with(now, found.best().settings().on(unit));
@@ -157,17 +167,27 @@ public final class Solver {
         private final Unit unit;
         private final Set<Knob> keeps;
         private final Room room;
-        /** By the value of each knob: whole settings would be slow keys. */
+        /** What this search has judged, by the value of each knob: whole settings would be slow keys. */
         private final Map<List<Object>, Judged> judged = new ConcurrentHashMap<>();
+
+        /** What any search for this unit has judged: what is kept has no say in how good a plan is. */
+        private final Map<List<Object>, Judged> known;
 
         private final Map<String, Encoding> encodings = new ConcurrentHashMap<>();
 
-        Search(Document document, Catalogue catalogue, Rig rig, Unit unit, Set<Knob> keeps) {
+        Search(
+                Document document,
+                Catalogue catalogue,
+                Rig rig,
+                Unit unit,
+                Set<Knob> keeps,
+                Map<List<Object>, Judged> known) {
             this.document = document;
             this.catalogue = catalogue;
             this.rig = rig;
             this.unit = unit;
             this.keeps = keeps;
+            this.known = known;
             StartingPlan matched = new StartingPlan(rig, null, unit.name(), this::encoding, this::gamut);
             this.room = new Room(rig, unit, keeps, matched, this::profiled);
         }
@@ -223,8 +243,7 @@ public final class Solver {
                 followed.add(plan);
             }
             List<Judged> ends = new ArrayList<>();
-            for (Judged start : followed) {
-                Judged end = descend(start);
+            for (Judged end : descend(followed)) {
                 if (ends.stream().noneMatch(other -> other.settings().equals(end.settings()))) {
                     ends.add(end);
                 }
@@ -240,61 +259,121 @@ public final class Solver {
                     settings.mode().id(), fitted == null ? "" : fitted.lens().id());
         }
 
-        /** Turns what makes it better until nothing does. */
-        private Judged descend(Judged start) {
-            Judged here = start;
-            boolean better = true;
-            while (better && !stop.getAsBoolean()) {
-                better = false;
-                for (Knob knob : KNOBS) {
-                    Judged next = best(here, room.turns(here.settings(), knob));
-                    better |= next.compareTo(here) < 0;
-                    here = next;
+        /**
+         * Turns what makes each of the starts better until nothing does. They go side by side, one step each, so that there is
+         * always enough to judge at once; none looks at another's, so each ends where it would alone.
+         */
+        private List<Judged> descend(List<Judged> starts) {
+            List<Descent> all = starts.stream().map(Descent::new).toList();
+            List<Descent> going = all;
+            while (!going.isEmpty() && !stop.getAsBoolean()) {
+                List<List<Settings>> ahead =
+                        going.parallelStream().map(Descent::ahead).toList();
+                judge(ahead.stream().flatMap(List::stream).toList());
+                for (int i = 0; i < going.size(); i++) {
+                    going.get(i).go(ahead.get(i));
                 }
-                if (!better) {
-                    Judged next = best(here, room.balanced(here.settings()));
-                    better = next.compareTo(here) < 0;
-                    here = next;
+                going = going.stream().filter(descent -> !descent.ended).toList();
+            }
+            return all.stream().map(descent -> descent.here).toList();
+        }
+
+        /** The way from one start: a round of all knobs, again as long as one was turned, then two at a time. */
+        private final class Descent {
+            private Judged here;
+            private int step;
+            private boolean turned;
+            private boolean ended;
+
+            Descent(Judged start) {
+                this.here = start;
+            }
+
+            /** What could be better than where it is. */
+            List<Settings> ahead() {
+                List<Settings> turns = step < KNOBS.size()
+                        ? room.turns(here.settings(), KNOBS.get(step))
+                        : room.balanced(here.settings());
+                // Of plans of which nothing at all is found only one with fewer changes is better; that needs no rules.
+                return here.score().flawless()
+                        ? turns.stream()
+                                .filter(one -> changed(one).size() < here.changes())
+                                .toList()
+                        : turns;
+            }
+
+            void go(List<Settings> turns) {
+                Judged next = turns.stream()
+                        .map(one -> judged.get(key(one)))
+                        .filter(Objects::nonNull)
+                        .min(Comparator.naturalOrder())
+                        .filter(one -> one.compareTo(here) < 0)
+                        .orElse(here);
+                turned |= next.compareTo(here) < 0;
+                here = next;
+                step++;
+                if (step > KNOBS.size() || (step == KNOBS.size() && turned)) {
+                    ended = !turned;
+                    step = 0;
+                    turned = false;
                 }
             }
-            return here;
         }
 
-        private Judged best(Judged here, List<Settings> others) {
-            return judge(others).stream()
-                    .min(Comparator.naturalOrder())
-                    .filter(next -> next.compareTo(here) < 0)
-                    .orElse(here);
-        }
-
+        /** Judges those that are not judged yet, on all cores; gives those that were, which are all unless it was stopped. */
         private List<Judged> judge(Collection<Settings> settings) {
-            List<Settings> fresh = settings.stream()
-                    .filter(one -> !judged.containsKey(key(one)))
+            Map<List<Object>, Settings> wanted = new LinkedHashMap<>();
+            settings.forEach(one -> wanted.putIfAbsent(key(one), one));
+            List<Map.Entry<List<Object>, Settings>> fresh = wanted.entrySet().stream()
+                    .filter(one -> !judged.containsKey(one.getKey()))
                     .toList();
-            if (!stop.getAsBoolean()) {
-                fresh.parallelStream().forEach(this::judge);
-            }
-            return settings.stream()
-                    .map(one -> judged.get(key(one)))
+            AtomicInteger next = new AtomicInteger();
+            // One plan after the other from one list: halves of a short list are seldom equally much work.
+            IntStream.range(0, Runtime.getRuntime().availableProcessors())
+                    .parallel()
+                    .forEach(core -> {
+                        for (int i = next.getAndIncrement();
+                                i < fresh.size() && !stop.getAsBoolean();
+                                i = next.getAndIncrement()) {
+                            judge(fresh.get(i).getKey(), fresh.get(i).getValue());
+                        }
+                    });
+            return wanted.keySet().stream()
+                    .map(judged::get)
                     .filter(Objects::nonNull)
                     .toList();
         }
 
         private Judged judge(Settings settings) {
-            return judged.computeIfAbsent(key(settings), key -> {
-                Settings one = settings;
-                Rig tried = with(rig, one.on(unit));
-                Outcome outcome = checker.outcome(tried);
-                List<Finding> open = outcome.findings().stream()
-                        .filter(finding -> rig.waivers().stream().noneMatch(waiver -> waiver.covers(finding)))
-                        .sorted(Checker.URGENCY)
-                        .toList();
-                List<Unchecked> gaps =
-                        Coverage.of(checker.book(), tried, outcome).unchecked();
-                progress.accept(judged.size() + 1);
-                return new Judged(
-                        one, Score.of(checker.book(), open, gaps), changed(one).size(), open, gaps);
-            });
+            return judge(key(settings), settings);
+        }
+
+        private Judged judge(List<Object> key, Settings settings) {
+            // Not computed inside the map: that would hold up others that only want a place near this one.
+            Judged found = known.get(key);
+            if (found == null) {
+                found = judgedAnew(settings);
+                known.put(key, found);
+                progress.accept(new Progress(unit.name(), known.size()));
+            }
+            judged.put(key, found);
+            return found;
+        }
+
+        private Judged judgedAnew(Settings settings) {
+            Rig tried = with(rig, settings.on(unit));
+            Outcome outcome = checker.outcome(tried);
+            List<Finding> open = outcome.findings().stream()
+                    .filter(finding -> rig.waivers().stream().noneMatch(waiver -> waiver.covers(finding)))
+                    .sorted(Checker.URGENCY)
+                    .toList();
+            List<Unchecked> gaps = Coverage.of(checker.book(), tried, outcome).unchecked();
+            return new Judged(
+                    settings,
+                    Score.of(checker.book(), open, gaps),
+                    changed(settings).size(),
+                    open,
+                    gaps);
         }
 
         private List<Object> key(Settings settings) {
@@ -340,14 +419,20 @@ public final class Solver {
                 }
             }
             boolean fails = fails(best);
+            int tried = judged.size();
+            List<String> conflict = fails ? conflict() : List.of();
+            List<Solution.Relaxation> relaxations = fails ? relaxations() : List.of();
+            boolean stopped = stop.getAsBoolean();
             return new Solution(
                     unit.name(),
-                    judged.size(),
-                    stop.getAsBoolean(),
+                    tried,
+                    room.size(),
+                    stopped,
                     reasons(plan.findings()),
                     answers,
-                    fails ? conflict() : List.of(),
-                    fails ? relaxations() : List.of(),
+                    // What a broken-off search did not find may be there all the same.
+                    stopped ? List.of() : conflict,
+                    stopped ? List.of() : relaxations,
                     fails ? deadlocks(best) : List.of());
         }
 
@@ -479,7 +564,7 @@ public final class Solver {
         }
 
         private Search keeping(Set<Knob> fewer) {
-            return new Search(document, catalogue, rig, unit, fewer);
+            return new Search(document, catalogue, rig, unit, fewer, known);
         }
 
         /** A smallest set of what is kept that together keeps every answer from passing: leave out any one, and one passes. */

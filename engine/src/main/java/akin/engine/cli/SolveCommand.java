@@ -28,7 +28,8 @@ import java.util.TreeMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.function.IntConsumer;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
 
@@ -111,9 +112,9 @@ final class SolveCommand implements Command {
         });
         Runtime.getRuntime().addShutdownHook(interrupted);
         try {
-            List<Solution> solutions = new Solver(
-                            checker, terms, file -> call.catalogue(binder, file), failOn, progress(), stop::get)
-                    .solve(before, keeps, call.has(MOVE_HERO));
+            List<Solution> solutions = searched(progress -> new Solver(
+                            checker, terms, file -> call.catalogue(binder, file), failOn, progress, stop::get)
+                    .solve(before, keeps, call.has(MOVE_HERO)));
             List<Edit> edits = new ArrayList<>();
             solutions.forEach(
                     solution -> edits.addAll(Solver.edits(solution.answers().get(0))));
@@ -132,24 +133,25 @@ final class SolveCommand implements Command {
             return assessment.verdict() == Verdict.PASSES ? Akin.PASSES : Akin.FAILS;
         } finally {
             done.countDown();
-            if (!stop.get()) {
+            try {
                 Runtime.getRuntime().removeShutdownHook(interrupted);
+            } catch (IllegalStateException e) {
+                // Java is ending already, and the hook has seen that this is done: nothing is left to undo.
             }
         }
     }
 
-    /** On a terminal a count of the plans that were judged; nothing elsewhere. */
-    private static IntConsumer progress() {
+    /** Searches, on a terminal with a word on how far it is that is gone when this returns. */
+    private static List<Solution> searched(Function<Consumer<Solver.Progress>, List<Solution>> search) {
         if (!Boolean.getBoolean(SurveyCommand.PROGRESS)) {
-            return judged -> {};
+            return search.apply(progress -> {});
         }
-        PrintWriter terminal = new PrintWriter(System.err, false, StandardCharsets.UTF_8);
-        return judged -> {
-            if (judged % 100 == 0) {
-                terminal.print("\r" + judged + " plans judged \r");
-                terminal.flush();
-            }
-        };
+        SearchLine line = new SearchLine(new PrintWriter(System.err, false, StandardCharsets.UTF_8), System::nanoTime);
+        try {
+            return search.apply(line);
+        } finally {
+            line.clear();
+        }
     }
 
     private Map<String, Set<Knob>> keeps(List<String> written) {

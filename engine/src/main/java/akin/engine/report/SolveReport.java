@@ -43,7 +43,8 @@ public final class SolveReport {
         for (Solution solution : solutions) {
             wrapped(
                     out,
-                    Wrap.clean(solution.unit()) + ": " + solution.tried() + " plans judged"
+                    Wrap.clean(solution.unit()) + ": " + solution.tried() + " plans judged of the "
+                            + solution.room() + " that its settings give"
                             + (solution.stopped() ? "; stopped before the end, so better ones may be left" : ""));
         }
         return String.join("\n", out) + "\n";
@@ -161,6 +162,7 @@ public final class SolveReport {
         json.writeStartObject();
         json.writeStringProperty("unit", solution.unit());
         json.writeNumberProperty("tried", solution.tried());
+        json.writeNumberProperty("room", solution.room());
         json.writeBooleanProperty("stopped", solution.stopped());
         reasons(json, "before", solution.before());
         json.writeArrayPropertyStart("answers");

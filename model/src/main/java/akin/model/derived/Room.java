@@ -21,6 +21,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
@@ -67,6 +68,31 @@ public final class Room {
     /** How it is planned. */
     public Settings plan() {
         return plan;
+    }
+
+    /** How many plans there are: each setting with each other one, in each mode, profile and lens as many as it offers. */
+    public long size() {
+        long size = 0;
+        for (Mode mode : modes()) {
+            for (@Nullable Profile profile : profiles(mode)) {
+                Settings based = with(plan, mode, profile);
+                for (@Nullable Lens lens : lenses().stream().distinct().toList()) {
+                    Settings fitted = lens == null ? based : lens(based, lens);
+                    size += choices(Knob.CODEC, codecs(mode))
+                            * choices(Knob.FOCAL, focals(fitted))
+                            * choices(Knob.STOP, stops(fitted));
+                }
+            }
+        }
+        return size
+                * choices(Knob.SHUTTER, shutters())
+                * choices(Knob.ISO, isos())
+                * choices(Knob.FILTERS, filters())
+                * choices(Knob.WHITE, whites());
+    }
+
+    private long choices(Knob knob, List<?> offered) {
+        return free(knob) ? Math.max(1, offered.size()) : 1;
     }
 
     /** True when a knob may be turned. */
@@ -149,12 +175,16 @@ public final class Room {
                 from.automatic());
     }
 
-    /** Every way to turn one knob from here, in the order of menus; what is set now is left out. */
+    /** Every way to turn one knob from here, in the order of menus; what is set now is left out, and one may be there twice. */
     public List<Settings> turns(Settings from, Knob knob) {
+        return turned(from, knob).filter(settings -> !settings.equals(from)).toList();
+    }
+
+    private Stream<Settings> turned(Settings from, Knob knob) {
         if (!free(knob)) {
-            return List.of();
+            return Stream.empty();
         }
-        Stream<Settings> turned = switch (knob) {
+        return switch (knob) {
             case MODE -> modes().stream().map(mode -> with(from, mode, from.profile()));
             case PROFILE ->
                 profiles(from.mode()).stream()
@@ -176,33 +206,45 @@ public final class Room {
             case FILTERS -> filters().stream().map(filters -> filters(from, filters));
             case WHITE -> whites().stream().map(white -> white(from, white));
         };
-        return turned.filter(settings -> !settings.equals(from)).distinct().toList();
     }
 
-    /** Ways to turn one of stop, shutter, ISO and filters, and ISO or filters with it so that the light is the hero's. */
+    /**
+     * Ways to turn one of stop, shutter, ISO and filters, and ISO or filters with it so that the light is the hero's. What is set
+     * now may be among them, and one may be there twice.
+     */
     public List<Settings> balanced(Settings from) {
-        Set<Settings> found = new LinkedHashSet<>();
+        List<Settings> found = new ArrayList<>();
         Double wanted = light(Settings.of(hero), hero);
+        if (wanted == null) {
+            return found;
+        }
         for (Knob first : List.of(Knob.STOP, Knob.SHUTTER, Knob.FILTERS, Knob.ISO)) {
+            List<Settings> once = turns(from, first);
             for (Knob second : List.of(Knob.ISO, Knob.FILTERS)) {
                 if (first != second && free(second)) {
-                    turns(from, first)
-                            .forEach(once -> nearest(once, second, wanted).ifPresent(found::add));
+                    once.forEach(one -> nearest(one, second, wanted).ifPresent(found::add));
                 }
             }
         }
-        found.remove(from);
-        return List.copyOf(found);
+        return found;
     }
 
-    private java.util.Optional<Settings> nearest(Settings from, Knob knob, @Nullable Double wanted) {
-        if (wanted == null || light(from) == null) {
-            return java.util.Optional.empty();
+    /** With this knob turned so that the light is as near as can be; the first of those that are equally near. */
+    private Optional<Settings> nearest(Settings from, Knob knob, double wanted) {
+        Double now = light(from);
+        if (now == null) {
+            return Optional.empty();
         }
-        return Stream.concat(Stream.of(from), turns(from, knob).stream()).min(Comparator.comparingDouble(settings -> {
-            Double light = light(settings);
-            return light == null ? Double.MAX_VALUE : Math.abs(light - wanted);
-        }));
+        Settings nearest = from;
+        double least = Math.abs(now - wanted);
+        for (Settings turned : turned(from, knob).toList()) {
+            Double light = light(turned);
+            if (light != null && Math.abs(light - wanted) < least) {
+                nearest = turned;
+                least = Math.abs(light - wanted);
+            }
+        }
+        return Optional.of(nearest);
     }
 
     /** Collected light in stops; null when something for it is not known. */
