@@ -73,8 +73,9 @@ final class SolveCommand implements Command {
                         .build())
                 .addOption(Option.builder()
                         .longOpt(WRITE)
-                        .desc("write the first answer of each unit into the rig file, of an interrupted search the best so"
-                                + " far; comments stay")
+                        .desc(
+                                "write the first answer of each unit into the rig file, of an interrupted search the best so"
+                                        + " far; comments stay")
                         .build())
                 .addOption(Call.format("text (the default) or json, which has all answers"))
                 .addOption(Call.out())

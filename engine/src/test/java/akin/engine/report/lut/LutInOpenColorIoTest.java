@@ -95,32 +95,57 @@ class LutInOpenColorIoTest {
                     .containsExactly(cube.apply(all.get(i)), within(5e-6));
         }
         CubeError error = CubeError.of(table, cube, colours);
-        assertThat(error.mean()).as("%s", error).isLessThan(0.5);
-        assertThat(error.nearlyAll()).as("%s", error).isLessThan(3);
+        assertThat(error.mean()).as("%s", error).isLessThan(0.25);
+        assertThat(error.nearlyAll()).as("%s", error).isLessThan(2);
     }
 
-    /** With room to spare over what is met; a cube of 65 points holds the chart at its right exposure within a code. */
+    /**
+     * The vectors are the patches of the chart: both files, applied by OpenColorIO, are within a code of the exact function at a
+     * cube of 65 points, at the right exposure, a stop under, and as many stops over as the encoding's steps allow.
+     */
     @ParameterizedTest
     @CsvSource({
-        "sony-s-log3,s-gamut3",
-        "sony-s-log3,s-gamut3-cine",
-        "arri-logc3-ei800,arri-wide-gamut-3",
-        "canon-log-2,cinema-gamut",
-        "canon-log-3,cinema-gamut",
-        "fujifilm-f-log2,f-gamut",
-        "nikon-n-log,n-gamut",
-        "dji-d-log,d-gamut",
-        "apple-log,bt2020",
-        "hlg,bt2020",
-        "arri-logc4,arri-wide-gamut-4",
-        "acescct,acescg",
+        "sony-s-log3,s-gamut3,1",
+        "sony-s-log3,s-gamut3-cine,1",
+        "arri-logc3-ei800,arri-wide-gamut-3,1",
+        "canon-log-2,cinema-gamut,1",
+        "canon-log-3,cinema-gamut,1",
+        "fujifilm-f-log2,f-gamut,1",
+        "nikon-n-log,n-gamut,1",
+        "dji-d-log,d-gamut,1",
+        "apple-log,bt2020,1",
+        "hlg,bt2020,1",
+        "arri-logc4,arri-wide-gamut-4,1",
+        "acescct,acescg,1",
+        // Its code steps are the largest, and its blue is far from the display's: bright yellow is off by 1.7 codes a
+        // stop over.
+        "red-log3g10,red-wide-gamut-rgb,0",
     })
-    void theChartIsWithinACodeAtItsRightExposure(String encoding, String gamut) {
+    void theChartIsWithinACodeInBothFiles(String encoding, String gamut, double over) throws IOException {
         LookTable table = table(encoding, gamut, "bt1886", "bt709", "full", "legal");
-        Cube cube = Cube.of(table, 65);
-        List<double[]> inputs = CubeError.inputs(table, CHART, 0);
-        assertThat(inputs).hasSize(Chart.PATCHES);
-        assertThat(CubeError.of(table, cube, inputs).most()).isLessThan(1);
+        LookTable.Exact exact = table.exact();
+        Path clf = work.resolve("chart.clf");
+        try (Writer out = Files.newBufferedWriter(clf)) {
+            LookClf.write("A", "chart", table, out);
+        }
+        Path file = work.resolve("chart.cube");
+        try (Writer out = Files.newBufferedWriter(file)) {
+            CubeFile.write("A", table, Cube.of(table, 65), out);
+        }
+        List<double[]> inputs = new ArrayList<>();
+        for (double stops = -1; stops <= over; stops += 0.25) {
+            List<double[]> patches = CubeError.inputs(table, CHART, stops);
+            assertThat(patches).hasSize(Chart.PATCHES);
+            inputs.addAll(patches);
+        }
+        for (Path table65 : List.of(clf, file)) {
+            List<double[]> given = outside.apply(table65, inputs);
+            for (int i = 0; i < inputs.size(); i++) {
+                assertThat(given.get(i))
+                        .as("%s of %s", table65.getFileName(), Arrays.toString(inputs.get(i)))
+                        .containsExactly(exact.apply(inputs.get(i)), within(CODE));
+            }
+        }
     }
 
     @Test
