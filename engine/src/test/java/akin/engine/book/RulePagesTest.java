@@ -105,6 +105,12 @@ class RulePagesTest {
         return Pages.examples(id + ".md", read(FILES.get(id)));
     }
 
+    /** The rig of an example, checked. */
+    static Assessment assessed(String id, Pages.Example example) {
+        Document changes = YamlReader.read(id + ".md", example.text());
+        return CHECKER.check(Examples.lay(changes, PAIR), TERMS.with(Examples.clips(changes)), FailOn.LOSSY);
+    }
+
     /** Fails unless an example gives what it says. */
     static void prove(String id, Pages.Example example) {
         assertThat(PROOF.of(id, example))
