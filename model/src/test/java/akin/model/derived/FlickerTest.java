@@ -10,6 +10,7 @@ import akin.model.quantity.Shutter;
 import akin.model.rig.LightKind;
 import akin.model.rig.Rig;
 import akin.model.rig.Scene;
+import akin.model.rig.Unit;
 import akin.published.PublishedTable;
 import java.util.List;
 import java.util.Map;
@@ -85,5 +86,21 @@ class FlickerTest {
 
     private static List<Object> derived(Rig rig) {
         return PulsingLight.derive(rig, rig.units().get(0));
+    }
+
+    /** Where two scenes are as bad, the same one is named in every run: the first by name. */
+    @Test
+    void ofScenesAsBadAsEachOtherTheFirstByNameIsTheWorst() {
+        FrameRate rate = FrameRate.parse("24");
+        Shutter shutter = Shutter.parse("180°");
+        for (List<String> names : List.of(List.of("attic", "hall"), List.of("hall", "attic"))) {
+            PlannedRig plan = PlannedRig.at("24").shutter("180°", DIAL).shutter("180°", DIAL);
+            names.forEach(name -> plan.scene(name, "50 Hz", LightKind.DISCHARGE));
+            Rig rig = plan.scene("basement", "50 Hz", LightKind.DAYLIGHT).rig();
+            Unit unit = rig.units().get(0);
+            assertThat(Flicker.worst(rig, unit, new ExposureTime("A", shutter, rate, shutter.seconds(rate))))
+                    .extracting(flicker -> flicker.light().scene())
+                    .containsExactly("attic");
+        }
     }
 }

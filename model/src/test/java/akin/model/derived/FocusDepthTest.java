@@ -7,8 +7,12 @@ import akin.model.gear.Lens;
 import akin.model.optics.DepthOfField;
 import akin.model.quantity.Aperture;
 import akin.model.quantity.Length;
+import akin.model.rig.Rig;
+import akin.model.rig.Scene;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class FocusDepthTest {
@@ -97,5 +101,33 @@ class FocusDepthTest {
 
     private static <T> T anyOf(Random random, List<T> all) {
         return all.get(random.nextInt(all.size()));
+    }
+
+    /** The formula holds for a subject farther than the focal length. */
+    @Test
+    void onlyScenesBeyondTheFocalLengthHaveADepth() {
+        Rig rig = PlannedRig.at("25")
+                .white(null, null)
+                .white(null, null)
+                .scene(at(0, "closer", 49.9))
+                .scene(at(1, "there", 50.0))
+                .scene(at(2, "beyond", 50.1))
+                .scene(at(3, "no distance", null))
+                .rig();
+        assertThat(depth(50, 2.8, 43).inScenes(rig))
+                .extracting(in -> in.scene().name())
+                .containsExactly("beyond");
+    }
+
+    private static Scene at(int index, String name, @Nullable Double millimetres) {
+        return new Scene(
+                index,
+                name,
+                millimetres == null ? null : new Length(millimetres),
+                Map.of(),
+                null,
+                null,
+                null,
+                List.of());
     }
 }

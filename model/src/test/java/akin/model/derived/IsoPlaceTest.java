@@ -116,4 +116,16 @@ class IsoPlaceTest {
     private static IsoFloor floor(Unit unit) {
         return (IsoFloor) IsoFloor.derive(unit).get(0);
     }
+
+    @Test
+    void theNearerBaseComesFirstThoughItBeTheLower() {
+        LightRig.Draft draft = LightRig.draft("B");
+        draft.unit.put("iso", new Iso(1000));
+        draft.profile.put("isoBases", List.of(new Iso(200), new Iso(800), new Iso(3200), new Iso(40_000)));
+        Unit unit = draft.make();
+        List<Fix> fixes = IsoFix.toBase(
+                LightRig.rig(List.of(), LightRig.draft("A").make(), unit), unit, IsoBases.of(unit, unit.profile()));
+        // 200 is under the floor of 400, and 40 000 is not in the menu.
+        assertThat(fixes.stream().map(fix -> fix.edits().get(0).to())).containsExactly("800", "3200");
+    }
 }

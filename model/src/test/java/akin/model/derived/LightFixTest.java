@@ -181,4 +181,19 @@ class LightFixTest {
     private static CollectedLight light(Unit unit) {
         return (CollectedLight) CollectedLight.derive(unit).get(0);
     }
+
+    /** A lens engraved in T numbers is limited by those, one in f numbers by those; a limit that is not known is none to go to. */
+    @Test
+    void theIrisPaysWithinWhatIsEngraved() {
+        LightRig.Draft photometric = LightRig.draft("B");
+        photometric.stop = "T3.1";
+        photometric.lens.put("open", Aperture.parse("f/2.9"));
+        assertThat(keys(filters("ND 0.6"), photometric)).contains("set-stop");
+        photometric.lens.put("openT", Aperture.parse("T3"));
+        assertThat(keys(filters("ND 0.6"), photometric)).doesNotContain("set-stop");
+        photometric.lens.put("openT", Aperture.parse("T2.8"));
+        assertThat(keys(filters("ND 0.6"), photometric)).contains("set-stop");
+        photometric.lens.remove("closedT");
+        assertThat(keys(filters("ND 0.6"), photometric)).doesNotContain("set-stop");
+    }
 }

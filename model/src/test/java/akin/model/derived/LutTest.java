@@ -215,4 +215,19 @@ class LutTest {
     private static Rig rig(Unit... units) {
         return LightRig.rig(List.of(), units);
     }
+
+    @Test
+    void ofTheSizesThoseThatTheDeviceTakesFit() {
+        List<Integer> sizes = List.of(17, 33, 65);
+        assertThat(LutDevice.fitting(unit("B", table("dusk", 33, false)), sizes))
+                .containsExactly(33);
+        assertThat(LutDevice.fitting(unit("B", Monitor.PLAIN), sizes)).isEqualTo(sizes);
+        assertThat(LutDevice.fitting(unit("B", null), sizes)).isEqualTo(sizes);
+        LightRig.Draft unknown = draft("B", table("dusk", 33, false));
+        unknown.body.remove("lutSizes");
+        assertThat(LutDevice.fitting(unknown.make(), sizes)).isEqualTo(sizes);
+        LightRig.Draft none = draft("B", table("dusk", 33, false));
+        none.body.put("lutSizes", List.of());
+        assertThat(LutDevice.fitting(none.make(), sizes)).isEmpty();
+    }
 }

@@ -129,4 +129,16 @@ class NdPlanTest {
     private static NdPlan plan(Rig rig, Unit unit) {
         return (NdPlan) NdPlan.derive(rig, unit).get(0);
     }
+
+    /** Filters of one and of two measures are equally far from one and a half; the order of the van decides. */
+    @Test
+    void ofChoicesThatComeEquallyNearTheFirstIsTaken() {
+        Unit unit = with("B", List.of(), List.of());
+        List<NeutralDensity> van = filters("ND 1.2", "ND 2.4");
+        double wanted = 1.5 * van.get(0).stops();
+        assertThat(NdChoice.nearest(unit, van, wanted, 1).filters()).containsExactly(van.get(0));
+        assertThat(NdChoice.nearest(unit, filters("ND 2.4", "ND 1.2"), wanted, 1)
+                        .filters())
+                .containsExactly(van.get(1));
+    }
 }

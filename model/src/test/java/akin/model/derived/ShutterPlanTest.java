@@ -3,13 +3,16 @@ package akin.model.derived;
 import static akin.model.derived.PlannedRig.DIAL;
 import static akin.model.derived.PlannedRig.times;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import akin.model.finding.Edit;
 import akin.model.finding.Fix;
 import akin.model.gear.ShutterMenu;
+import akin.model.quantity.FrameRate;
 import akin.model.quantity.Shutter;
 import akin.model.rig.LightKind;
 import akin.model.rig.Rig;
+import akin.model.rig.Tolerances;
 import akin.model.rig.Unit;
 import akin.model.timing.ExposureTiming;
 import akin.model.timing.LightPulses;
@@ -19,6 +22,8 @@ import java.util.Map;
 import java.util.Random;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ShutterPlanTest {
 
@@ -170,5 +175,32 @@ class ShutterPlanTest {
             ShutterMenu menu = java.util.Objects.requireNonNull(unit.body().shutter());
             assertThat(menu.offers(Shutter.parse(String.valueOf(edit.to())))).isTrue();
         }
+    }
+
+    /** Common practice, no source: 144 to 216 degrees need no reason; to the whole degree, as angles are spoken of. */
+    @ParameterizedTest
+    @CsvSource({
+        "144, 0",
+        "143.6, 0",
+        "216, 0",
+        "216.4, 0",
+        "180, 0",
+        "72, 1",
+        "90, 0.6",
+        "360, 0.6667",
+        "270, 0.25",
+        "217, 0.0046"
+    })
+    void howFarAnAngleIsOutsideTheRangeIsInPartsOfTheNearerLimit(String angle, double off) {
+        FrameRate rate = FrameRate.parse("25");
+        Shutter shutter = Shutter.parse(angle + "°");
+        Tolerances limits = PlannedRig.at("25")
+                .shutter("180°", DIAL)
+                .shutter("180°", DIAL)
+                .rig()
+                .match()
+                .tolerances();
+        assertThat(new ExposureTime("A", shutter, rate, shutter.seconds(rate)).turnsOff(limits))
+                .isCloseTo(off, within(5e-5));
     }
 }
