@@ -24,7 +24,8 @@ if not defined AKIN_FOUND (
 )
 
 call :jars
-if not defined AKIN_JAR call :build || exit /b 3
+if not defined AKIN_JAR call :build
+if not defined AKIN_JAR exit /b 3
 
 set "AKIN_SHARING=-Xshare:auto"
 set "AKIN_QUICK=-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:-UsePerfData -Djdk.reflect.useNativeAccessorOnly=true"
@@ -51,7 +52,7 @@ if not "%AKIN_TRAIN%"=="1" goto :run
 if "%AKIN_KIND%"=="aot" (set "AKIN_MAKE=-XX:AOTCacheOutput=%AKIN_ARCHIVE%.new") else set "AKIN_MAKE=-XX:ArchiveClassesAtExit=%AKIN_ARCHIVE%.new"
 pushd "%AKIN_ROOT%"
 "%AKIN_FOUND%\bin\java.exe" %AKIN_QUICK% -Xmx256m -Xlog:disable "%AKIN_MAKE%" -cp "%AKIN_JAR%;%AKIN_TARGET%\lib\*" ^
-  akin.engine.cli.Akin check rules\src\main\resources\akin\rules\matched-pair.yaml >nul 2>nul
+  -Dakin.terminal=false akin.engine.cli.Akin check samples >nul 2>nul
 popd
 if exist "%AKIN_ARCHIVE%.new" move /y "%AKIN_ARCHIVE%.new" "%AKIN_ARCHIVE%" >nul
 if exist "%AKIN_ARCHIVE%" (
@@ -59,18 +60,26 @@ if exist "%AKIN_ARCHIVE%" (
 )
 
 :run
-"%AKIN_FOUND%\bin\java.exe" %AKIN_QUICK% -Xmx96m -Xlog:disable -Xlog:all=error:stderr "%AKIN_SHARING%" %AKIN_JAVA_OPTS% ^
+rem What judges thousands of candidates is worth the thorough compiler, and needs room for all that run at once.
+set "AKIN_ROOM=-Xmx96m"
+if "%~1"=="survey" set "AKIN_ROOM=-XX:TieredStopAtLevel=4 -Xmx640m"
+if "%~1"=="solve" set "AKIN_ROOM=-Xmx256m"
+"%AKIN_FOUND%\bin\java.exe" %AKIN_QUICK% %AKIN_ROOM% -Xlog:disable -Xlog:all=error:stderr "%AKIN_SHARING%" %AKIN_JAVA_OPTS% ^
   -cp "%AKIN_JAR%;%AKIN_TARGET%\lib\*" akin.engine.cli.Akin %*
 exit /b %ERRORLEVEL%
 
 :jars
 set "AKIN_JAR="
 if not exist "%AKIN_TARGET%\lib\akin-model-*.jar" exit /b 0
-for %%F in ("%AKIN_TARGET%\akin-engine-*.jar") do set "AKIN_JAR=%%~fF"
+pushd "%AKIN_TARGET%"
+for %%F in (akin-engine-*.jar) do set "AKIN_JAR=%AKIN_TARGET%\%%F"
+popd
 exit /b 0
 
 :build
-where mvn >nul 2>nul || (
+set "AKIN_MAVEN="
+for %%M in (mvn.cmd mvn.bat) do if not "%%~$PATH:M"=="" set "AKIN_MAVEN=%%~$PATH:M"
+if not defined AKIN_MAVEN (
   >&2 echo akin: must be built once, and Maven is missing; install Maven 3.8 or newer
   exit /b 1
 )
@@ -83,7 +92,7 @@ if not exist "%AKIN_TARGET%" mkdir "%AKIN_TARGET%"
 pushd "%AKIN_ROOT%"
 set "AKIN_OLD_HOME=%JAVA_HOME%"
 set "JAVA_HOME=%AKIN_FOUND%"
-call mvn -B -q -Dquick -DskipTests package >"%AKIN_TARGET%\build.log" 2>&1
+call "%AKIN_MAVEN%" -B -q -Dquick -DskipTests package >"%AKIN_TARGET%\build.log" 2>&1
 set "AKIN_BUILT=%ERRORLEVEL%"
 set "JAVA_HOME=%AKIN_OLD_HOME%"
 popd
@@ -92,7 +101,7 @@ if not "%AKIN_BUILT%"=="0" (
   exit /b 1
 )
 call :jars
-if not defined AKIN_JAR exit /b 1
+if not defined AKIN_JAR >&2 echo akin: the build made nothing to run; see "%AKIN_TARGET%\build.log"
 exit /b 0
 
 :consider_exe
@@ -104,7 +113,7 @@ rem Takes a Java's folder when it is the first that is new enough, or a newer on
 if not exist "%~1\bin\java.exe" exit /b 0
 if not exist "%~1\release" exit /b 0
 set "AKIN_VERSION="
-for /f "usebackq tokens=2 delims==" %%V in (`findstr /b "JAVA_VERSION=" "%~1\release"`) do set "AKIN_VERSION=%%~V"
+for /f "usebackq tokens=1,2 delims==" %%U in ("%~1\release") do if "%%U"=="JAVA_VERSION" set "AKIN_VERSION=%%~V"
 for /f "tokens=1 delims=.-+" %%V in ("%AKIN_VERSION%") do set "AKIN_VERSION=%%V"
 if not defined AKIN_VERSION exit /b 0
 if %AKIN_VERSION% LSS 17 exit /b 0

@@ -82,10 +82,33 @@ class LauncherTest {
         environment.put("AKIN_JAVA_PLACES", "");
     }
 
-    /** Links out of the scratch folder would be remarked upon when it is deleted. */
+    /**
+     * Ends the makers of archives that are still at it behind a run, and their programs: a folder into which they write cannot
+     * be deleted. Links out of the scratch folder would be remarked upon when it is deleted.
+     */
     @AfterEach
-    void dropLinks() throws IOException {
+    void clearAway() throws Exception {
+        for (List<ProcessHandle> left = atWork(); !left.isEmpty(); left = atWork()) {
+            left.forEach(ProcessHandle::destroyForcibly);
+            Thread.sleep(10);
+        }
         deleteTree(tools);
+    }
+
+    /** Every process that runs in the scratch folder, where the system tells; else none. */
+    private List<ProcessHandle> atWork() throws IOException {
+        Path here = scratch.toRealPath();
+        return ProcessHandle.allProcesses()
+                .filter(process -> {
+                    try {
+                        return Files.readSymbolicLink(Path.of("/proc", Long.toString(process.pid()), "cwd"))
+                                .startsWith(here);
+                    } catch (IOException e) {
+                        // Ended since, another's, or a system without such links.
+                        return false;
+                    }
+                })
+                .toList();
     }
 
     @Test
