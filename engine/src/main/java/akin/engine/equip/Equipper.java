@@ -451,7 +451,8 @@ public final class Equipper {
                 t == null ? null : t.boxPpm(),
                 s == null ? null : s.rate(),
                 s == null ? null : s.scratch(),
-                u.clock());
+                u.clock(),
+                u.clockDate());
     }
 
     private Recording recording(String path, Body body, Mode mode, RigSheet.UnitSheet u) {

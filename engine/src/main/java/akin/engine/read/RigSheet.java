@@ -124,6 +124,7 @@ public record RigSheet(
             @Nullable TimecodeSheet timecode,
             @Nullable SoundSheet sound,
             @Nullable String clock,
+            @Nullable LocalDate clockDate,
             @Nullable Build build,
             @Nullable MonitorSheet monitor,
             @Nullable List<Knob> keep,

@@ -233,6 +233,7 @@ public final class SurveyReport {
             all.put("sound", sound);
         }
         put(all, "clock", sync.clock());
+        put(all, "clock-date", sync.clockDate());
         return all;
     }
 

@@ -72,6 +72,11 @@ final class Inputs {
         return this;
     }
 
+    /** What is missing so far. */
+    List<Missing> missing() {
+        return List.copyOf(missing);
+    }
+
     /** The fact, if every input is known; otherwise what is missing. */
     List<Object> derive(Supplier<? extends Derived> make) {
         return missing.isEmpty() ? List.of(make.get()) : List.copyOf(missing);

@@ -2,6 +2,7 @@ package akin.model.rig;
 
 import akin.model.gear.TimecodeSource;
 import akin.model.quantity.Frequency;
+import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param soundRate its sound sampling rate; null when not said
  * @param scratch true when it records sound for reference; null when not said
  * @param clock time zone that its clock is set to; null when not said
+ * @param clockDate date that its clock shows on the first day; null when not said
  */
 public record SyncPlan(
         @Nullable TimecodeSource source,
@@ -20,10 +22,11 @@ public record SyncPlan(
         @Nullable Double boxPpm,
         @Nullable Frequency soundRate,
         @Nullable Boolean scratch,
-        @Nullable String clock) {
+        @Nullable String clock,
+        @Nullable LocalDate clockDate) {
 
     /** Nothing said. */
-    public static final SyncPlan UNSAID = new SyncPlan(null, null, null, null, null, null);
+    public static final SyncPlan UNSAID = new SyncPlan(null, null, null, null, null, null, null);
 
     /** How timecode counts frames. */
     public enum Counting {

@@ -151,18 +151,6 @@ class LutTest {
         assertThat(GreyAim.derive(unit("B", null))).hasSize(1);
     }
 
-    @Test
-    void zonesAreComparedByTheTimeTheyShow() {
-        ClockZone utc = new ClockZone("A", "UTC");
-        assertThat(utc.differs(new ClockZone("B", "UTC+00:00"))).isFalse();
-        assertThat(utc.differs(new ClockZone("B", "UTC-00:00"))).isFalse();
-        assertThat(utc.differs(new ClockZone("B", "UTC+00:30"))).isTrue();
-        assertThat(new ClockZone("A", "UTC+01:00").differs(new ClockZone("B", "UTC-01:00")))
-                .isTrue();
-        assertThat(new ClockZone("A", "UTC+19:30").differs(new ClockZone("B", "UTC+19:30")))
-                .isFalse();
-    }
-
     private static String resized(Unit unit, int size, Integer... accepts) {
         return String.valueOf(new LutSize("B", size, "Box", List.of(accepts))
                 .fixes(unit)

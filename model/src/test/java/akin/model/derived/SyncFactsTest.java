@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import akin.model.gear.Codec;
 import akin.model.rig.Unit;
+import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 
 class SyncFactsTest {
@@ -26,12 +27,41 @@ class SyncFactsTest {
                 PlannedRig.at("25").shutter("180°", null).shutter("180°", null).rig();
         for (Unit unit : rig.units()) {
             assertThat(TimecodeFeed.derive(rig, unit)).isEmpty();
+            assertThat(ClockSetting.derive(rig, unit)).isEmpty();
             assertThat(ClockDrift.derive(rig.production(), unit)).isEmpty();
             assertThat(SoundRate.derive(rig, unit)).isEmpty();
             assertThat(WrittenData.derive(unit)).isEmpty();
             assertThat(MediaRoom.derive(rig, unit)).isEmpty();
             assertThat(ClipNames.derive(rig, unit)).isEmpty();
         }
+    }
+
+    @Test
+    void zonesAreComparedByTheTimeTheyShow() {
+        ClockSetting utc = zone("UTC");
+        assertThat(utc.zoneDiffers(zone("UTC+00:00"))).isFalse();
+        assertThat(utc.zoneDiffers(zone("UTC-00:00"))).isFalse();
+        assertThat(utc.zoneDiffers(zone("UTC+00:30"))).isTrue();
+        assertThat(zone("UTC+01:00").zoneDiffers(zone("UTC-01:00"))).isTrue();
+        assertThat(zone("UTC+19:30").zoneDiffers(zone("UTC+19:30"))).isFalse();
+    }
+
+    @Test
+    void datesAreComparedByTheDayAndNothingWithWhatIsNotKnown() {
+        ClockSetting fifth = new ClockSetting("A", "UTC", LocalDate.of(2027, 3, 5));
+        assertThat(fifth.dateDiffers(new ClockSetting("B", null, LocalDate.of(2027, 3, 5))))
+                .isFalse();
+        assertThat(fifth.dateDiffers(new ClockSetting("B", null, LocalDate.of(2027, 3, 6))))
+                .isTrue();
+        assertThat(fifth.dateDiffers(new ClockSetting("B", "UTC", null))).isFalse();
+        assertThat(new ClockSetting("B", "UTC", null).dateDiffers(fifth)).isFalse();
+        ClockSetting dated = new ClockSetting("B", null, LocalDate.of(2027, 3, 5));
+        assertThat(fifth.zoneDiffers(dated)).isFalse();
+        assertThat(dated.zoneDiffers(fifth)).isFalse();
+    }
+
+    private static ClockSetting zone(String zone) {
+        return new ClockSetting("A", zone, null);
     }
 
     /** Arithmetic: 512 GB at 400 Mbit/s are 10240 s. */
