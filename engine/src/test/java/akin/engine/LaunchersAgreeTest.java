@@ -3,6 +3,7 @@ package akin.engine;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -71,7 +72,7 @@ class LaunchersAgreeTest {
         try {
             return Files.readString(Path.of("bin", launcher)).replace("\r\n", "\n");
         } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
+            throw new UncheckedIOException(e);
         }
     }
 }

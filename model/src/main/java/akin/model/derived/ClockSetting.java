@@ -1,11 +1,16 @@
 package akin.model.derived;
 
+import static java.util.Objects.requireNonNull;
+
+import akin.model.finding.Fix;
 import akin.model.rig.Rig;
 import akin.model.rig.Unit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,14 +24,44 @@ import org.jspecify.annotations.Nullable;
 public record ClockSetting(
         String unitName, @Nullable String zone, @Nullable LocalDate date) implements Derived {
 
-    /** True when both zones are known and the other clock shows another time, whatever the zones are called: UTC is UTC+00:00. */
-    public boolean zoneDiffers(ClockSetting other) {
-        return zone != null && other.zone != null && minutes(zone) != minutes(other.zone);
+    private static final String ZONE = "clock";
+    private static final String DATE = "clock-date";
+
+    /** True when zone or date is known of both clocks and is another. */
+    public boolean differs(ClockSetting other) {
+        return !apart(other).isEmpty();
     }
 
-    /** True when both dates are known and are not one day. */
-    public boolean dateDiffers(ClockSetting other) {
-        return date != null && other.date != null && !date.equals(other.date);
+    /**
+     * What is known of both clocks and is another, by its key under the unit. Zones are compared by the time that they show:
+     * UTC is UTC+00:00.
+     */
+    public List<String> apart(ClockSetting other) {
+        List<String> keys = new ArrayList<>();
+        if (zone != null && other.zone != null && minutes(zone) != minutes(other.zone)) {
+            keys.add(ZONE);
+        }
+        if (date != null && other.date != null && !date.equals(other.date)) {
+            keys.add(DATE);
+        }
+        return keys;
+    }
+
+    /** Date and zone, as far as they are known. */
+    public String shown() {
+        return Stream.of(date, zone)
+                .filter(Objects::nonNull)
+                .map(Object::toString)
+                .collect(Collectors.joining(" "));
+    }
+
+    /** Sets the clock of the unit to what the other shows. */
+    public List<Fix> fixes(Unit unit, ClockSetting other) {
+        Fix fix = Fix.advise("set-alike").with("to", null, other.shown());
+        for (String key : apart(other)) {
+            fix = fix.and(unit.path(key), requireNonNull(key.equals(ZONE) ? other.zone : other.date));
+        }
+        return List.of(fix);
     }
 
     /** Minutes ahead of UTC. */
@@ -49,10 +84,10 @@ public record ClockSetting(
         }
         Inputs inputs = Inputs.of(ClockSetting.class, unit);
         if (rig.units().stream().map(one -> one.sync().clock()).anyMatch(Objects::nonNull)) {
-            inputs.setting("clock", zone);
+            inputs.setting(ZONE, zone);
         }
         if (rig.units().stream().map(one -> one.sync().clockDate()).anyMatch(Objects::nonNull)) {
-            inputs.setting("clock-date", date);
+            inputs.setting(DATE, date);
         }
         facts.addAll(inputs.missing());
         return facts;

@@ -39,25 +39,26 @@ class SyncFactsTest {
     @Test
     void zonesAreComparedByTheTimeTheyShow() {
         ClockSetting utc = zone("UTC");
-        assertThat(utc.zoneDiffers(zone("UTC+00:00"))).isFalse();
-        assertThat(utc.zoneDiffers(zone("UTC-00:00"))).isFalse();
-        assertThat(utc.zoneDiffers(zone("UTC+00:30"))).isTrue();
-        assertThat(zone("UTC+01:00").zoneDiffers(zone("UTC-01:00"))).isTrue();
-        assertThat(zone("UTC+19:30").zoneDiffers(zone("UTC+19:30"))).isFalse();
+        assertThat(utc.differs(zone("UTC+00:00"))).isFalse();
+        assertThat(utc.differs(zone("UTC-00:00"))).isFalse();
+        assertThat(utc.differs(zone("UTC+00:30"))).isTrue();
+        assertThat(zone("UTC+01:00").differs(zone("UTC-01:00"))).isTrue();
+        assertThat(zone("UTC+19:30").differs(zone("UTC+19:30"))).isFalse();
     }
 
     @Test
     void datesAreComparedByTheDayAndNothingWithWhatIsNotKnown() {
         ClockSetting fifth = new ClockSetting("A", "UTC", LocalDate.of(2027, 3, 5));
-        assertThat(fifth.dateDiffers(new ClockSetting("B", null, LocalDate.of(2027, 3, 5))))
-                .isFalse();
-        assertThat(fifth.dateDiffers(new ClockSetting("B", null, LocalDate.of(2027, 3, 6))))
-                .isTrue();
-        assertThat(fifth.dateDiffers(new ClockSetting("B", "UTC", null))).isFalse();
-        assertThat(new ClockSetting("B", "UTC", null).dateDiffers(fifth)).isFalse();
-        ClockSetting dated = new ClockSetting("B", null, LocalDate.of(2027, 3, 5));
-        assertThat(fifth.zoneDiffers(dated)).isFalse();
-        assertThat(dated.zoneDiffers(fifth)).isFalse();
+        ClockSetting alsoFifth = new ClockSetting("B", null, LocalDate.of(2027, 3, 5));
+        ClockSetting sixth = new ClockSetting("B", "UTC+01:00", LocalDate.of(2027, 3, 6));
+        assertThat(fifth.apart(alsoFifth)).isEmpty();
+        assertThat(alsoFifth.apart(fifth)).isEmpty();
+        assertThat(alsoFifth.apart(sixth)).containsExactly("clock-date");
+        assertThat(sixth.apart(zone("UTC"))).containsExactly("clock");
+        assertThat(zone("UTC").apart(sixth)).containsExactly("clock");
+        assertThat(sixth.apart(fifth)).containsExactly("clock", "clock-date");
+        assertThat(sixth.shown()).isEqualTo("2027-03-06 UTC+01:00");
+        assertThat(alsoFifth.shown()).isEqualTo("2027-03-05");
     }
 
     private static ClockSetting zone(String zone) {
