@@ -81,10 +81,12 @@ final class ProveCommand implements Command {
         Terms shot = terms.with(Call.readings(readingsFile));
         Checked proof = checker.examineShots(TOPIC, document, shot, failOn, List.of());
         List<String> files = call.has(CORRECTIONS) ? corrections(call, proof.rig()) : List.of();
+        List<ProofReport.None> none = call.has(CORRECTIONS) ? none(proof.rig()) : List.of();
         call.deliver(
                 format.equals(JSON)
-                        ? ProofReport.json(proof, readingsFile, files, Version.number())
-                        : ProofReport.text(proof, readingsFile, files, call.toFile() ? Style.PLAIN : Call.style()));
+                        ? ProofReport.json(proof, readingsFile, files, none, Version.number())
+                        : ProofReport.text(
+                                proof, readingsFile, files, none, call.toFile() ? Style.PLAIN : Call.style()));
         return proof.assessment().verdict() == Verdict.PASSES ? Akin.PASSES : Akin.FAILS;
     }
 
@@ -103,5 +105,25 @@ final class ProveCommand implements Command {
         }
         folder.write(call, call.arguments());
         return files;
+    }
+
+    /** The units that no correction could be made for. */
+    private static List<ProofReport.None> none(Rig rig) {
+        List<ProofReport.None> none = new ArrayList<>();
+        Unit hero = rig.units().get(0);
+        for (Unit unit : rig.units()) {
+            Correction.Lack lack = unit.hero() ? null : Correction.lack(rig, unit, hero);
+            if (lack != null) {
+                none.add(new ProofReport.None(
+                        unit.name(),
+                        switch (lack) {
+                            case UNIT -> "nothing was read of " + unit.name();
+                            case HERO -> "nothing was read of " + hero.name() + ", the hero";
+                            case MEANING -> "the encoding or the gamut of one of the two is not known";
+                            case COMMON -> "no grey, neutral or chart was read of both";
+                        }));
+            }
+        }
+        return none;
     }
 }

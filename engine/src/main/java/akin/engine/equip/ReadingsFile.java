@@ -108,6 +108,12 @@ public record ReadingsFile(Document document, String prefix, Readings readings) 
                 throw document.error(prefix + "precision", "read " + sheet.precision() + "; it is 0 % or more");
             }
             Chart chart = sheet.chart() == null ? null : chart(sheet.chart());
+            if (sheet.units().values().stream().allMatch(ReadingSheet::empty)) {
+                throw document.error(
+                        prefix + "units",
+                        "no reading is in here, so there is nothing to prove; write what was read of each unit, such as"
+                                + " units: {A: {grey: 41 %}, B: {grey: 42 %}}");
+            }
             Map<String, Reading> units = new LinkedHashMap<>();
             sheet.units().forEach((unit, reading) -> {
                 String path = prefix + "units." + unit + ".";

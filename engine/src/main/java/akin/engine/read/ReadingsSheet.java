@@ -35,7 +35,13 @@ public record ReadingsSheet(
             @Nullable LevelsSheet clip,
             @Nullable BlackSheet black,
             @Nullable List<LevelsSheet> patches,
-            @Nullable FrameSheet frame) {}
+            @Nullable FrameSheet frame) {
+
+        /** True when nothing was read. */
+        public boolean empty() {
+            return grey == null && white == null && clip == null && black == null && patches == null && frame == null;
+        }
+    }
 
     /** The capped lens: the level, and how far it dances about it. */
     public record BlackSheet(

@@ -29,12 +29,21 @@ public final class ProofReport {
     private ProofReport() {}
 
     /**
+     * A unit that no correction could be made for.
+     *
+     * @param unit name of the unit
+     * @param why what is missing
+     */
+    public record None(String unit, String why) {}
+
+    /**
      * The report for people.
      *
      * @param readings the file of readings as it was named
      * @param files corrections that were written
+     * @param none units that none could be made for
      */
-    public static String text(Checked proof, String readings, List<String> files, Style style) {
+    public static String text(Checked proof, String readings, List<String> files, List<None> none, Style style) {
         Assessment a = proof.assessment();
         List<String> out = new ArrayList<>();
         wrapped(out, "", Story.head(a) + ", proven by " + readings);
@@ -50,10 +59,11 @@ public final class ProofReport {
                 out.addAll(Wrap.lines(Wrap.clean(line.value()), label, " ".repeat(label.length()), WIDTH));
             }
         }
-        if (!files.isEmpty()) {
+        if (!files.isEmpty() || !none.isEmpty()) {
             out.add("");
             out.add(style.strong(FILES));
             files.forEach(file -> wrapped(out, INDENT, file));
+            none.forEach(one -> wrapped(out, INDENT, one.unit() + ": none written; " + one.why()));
         }
         TextReport.body(out, a, style);
         return String.join("\n", out) + "\n";
@@ -64,7 +74,7 @@ public final class ProofReport {
      *
      * @param version version of Akin
      */
-    public static String json(Checked proof, String readings, List<String> files, String version) {
+    public static String json(Checked proof, String readings, List<String> files, List<None> none, String version) {
         Rig rig = proof.rig();
         return JsonText.write(json -> {
             json.writeStartObject();
@@ -97,6 +107,14 @@ public final class ProofReport {
             }
             json.writeEndArray();
             JsonText.strings(json, "files", files);
+            json.writeArrayPropertyStart("uncorrected");
+            for (None one : none) {
+                json.writeStartObject();
+                json.writeStringProperty("unit", one.unit());
+                json.writeStringProperty("why", one.why());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
             json.writeName("report");
             JsonReport.report(json, proof.assessment(), version, null);
             json.writeEndObject();

@@ -6,7 +6,6 @@ import akin.model.colour.Adaptation;
 import akin.model.colour.Matrix3;
 import akin.model.colour.RgbMatrix;
 import akin.model.exposure.Light;
-import akin.model.rig.Levels;
 import akin.model.rig.Rig;
 import akin.model.rig.Unit;
 import akin.model.tone.Encoding;
@@ -44,8 +43,10 @@ public record Correction(
     public enum Basis {
         /** The 24 patches. */
         CHART,
-        /** One neutral in colour. */
+        /** A neutral in colour: exposure and white. */
         NEUTRAL,
+        /** Neutrals of unlike reflectance, and no grey: white alone. */
+        WHITE,
         /** One level of grey: brightness alone. */
         GREY
     }
@@ -54,6 +55,32 @@ public record Correction(
     public Correction {
         slope = List.copyOf(slope);
         offset = List.copyOf(offset);
+    }
+
+    /** Why there is none for a unit. */
+    public enum Lack {
+        /** Nothing was read of the unit. */
+        UNIT,
+        /** Nothing was read of the hero. */
+        HERO,
+        /** The encoding or the gamut of one of them is not known. */
+        MEANING,
+        /** Nothing was read of both that light can be told from. */
+        COMMON
+    }
+
+    /** Why {@link #of} gives none; null when it gives one. */
+    public static @Nullable Lack lack(Rig rig, Unit unit, Unit hero) {
+        if (rig.reading(unit) == null) {
+            return Lack.UNIT;
+        }
+        if (rig.reading(hero) == null) {
+            return Lack.HERO;
+        }
+        if (unit.encoding() == null || hero.encoding() == null || unit.gamut() == null || hero.gamut() == null) {
+            return Lack.MEANING;
+        }
+        return of(rig, unit, hero) == null ? Lack.COMMON : null;
     }
 
     /** The correction of a unit, from the most that was read of both; null where nothing was, or a gamut is not known. */
@@ -111,32 +138,62 @@ public record Correction(
     }
 
     private static @Nullable Correction ofNeutral(Rig rig, Unit unit, Unit hero, Matrix3 plain) {
-        Levels mine = MeasuredWhite.levels(requireNonNull(rig.reading(unit)));
-        Levels heros = MeasuredWhite.levels(requireNonNull(rig.reading(hero)));
-        double[] from = ReadLight.neutral(rig, unit, mine);
-        double[] to = ReadLight.neutral(rig, hero, heros);
-        Basis basis = Basis.NEUTRAL;
-        if (from == null || to == null) {
-            if (!(first(MeasuredGrey.derive(rig, unit)) instanceof MeasuredGrey grey)
-                    || !(first(MeasuredGrey.derive(rig, hero)) instanceof MeasuredGrey other)) {
-                return null;
+        double[] from = ReadLight.neutral(rig, unit);
+        double[] to = ReadLight.neutral(rig, hero);
+        Double stops = stops(rig, unit, hero);
+        double[] gains = {1, 1, 1};
+        Basis basis;
+        if (from != null && to != null) {
+            double[] at = plain.times(from);
+            double level = level(rig, unit, hero, luminance(hero, at) / luminance(hero, to), stops);
+            for (int c = 0; c < 3; c++) {
+                gains[c] = level * to[c] / ReadLight.some(at[c]);
             }
-            double gain = Light.ratio(other.stopsFrom(grey));
-            from = new double[] {1, 1, 1};
-            to = new double[] {gain, gain, gain};
+            basis = stops == null && sheet(rig, unit) != sheet(rig, hero) ? Basis.WHITE : Basis.NEUTRAL;
+        } else if (stops != null) {
+            double gain = Light.ratio(stops);
+            gains = new double[] {gain, gain, gain};
             basis = Basis.GREY;
+        } else {
+            return null;
         }
-        double[] at = plain.times(from);
-        double[] gains = new double[3];
         double[] offset = new double[3];
         Encoding encoding = requireNonNull(hero.encoding());
         for (int c = 0; c < 3; c++) {
-            gains[c] = to[c] / ReadLight.some(at[c]);
             offset[c] = encoding.encode(Encoding.MIDDLE_GREY) - encoding.encode(Encoding.MIDDLE_GREY / gains[c]);
         }
         Matrix3 matrix =
                 Matrix3.ofRows(gains[0], 0, 0, 0, gains[1], 0, 0, 0, gains[2]).times(plain);
         return made(unit, hero, matrix, plain, new double[] {1, 1, 1}, offset, basis);
+    }
+
+    /** By what the ratio of two neutrals is out: a sheet's reflectance is not known, so greys go before it. */
+    private static double level(Rig rig, Unit unit, Unit hero, double darker, @Nullable Double stops) {
+        boolean mine = sheet(rig, unit);
+        boolean heros = sheet(rig, hero);
+        if (!mine && !heros) {
+            return 1;
+        }
+        if (stops != null) {
+            return darker * Light.ratio(stops);
+        }
+        return mine && heros ? 1 : darker;
+    }
+
+    private static boolean sheet(Rig rig, Unit unit) {
+        return MeasuredWhite.ofSheet(requireNonNull(rig.reading(unit)));
+    }
+
+    private static double luminance(Unit hero, double[] rgb) {
+        return ReadLight.some(RgbMatrix.toXyz(requireNonNull(hero.gamut())).times(rgb)[1]);
+    }
+
+    /** Stops by which the hero's grey is brighter; null when one was not read. */
+    private static @Nullable Double stops(Rig rig, Unit unit, Unit hero) {
+        return first(MeasuredGrey.derive(rig, unit)) instanceof MeasuredGrey grey
+                        && first(MeasuredGrey.derive(rig, hero)) instanceof MeasuredGrey other
+                ? other.stopsFrom(grey)
+                : null;
     }
 
     private static Correction made(

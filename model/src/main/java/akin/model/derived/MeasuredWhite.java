@@ -33,21 +33,29 @@ public record MeasuredWhite(String unitName, WhiteShift shift, double miredGive,
         return ReadLight.reading(inputs, unit, "grey", levels).derive(() -> of(rig, unit, requireNonNull(levels)));
     }
 
-    /** The neutral to tell white by: the grey card before the white patch, which clips first. */
+    /** The neutral to tell white by: the grey card before the white patch, which clips first; then the chart. */
     static @Nullable Levels levels(Reading reading) {
-        Levels grey = reading.grey();
-        Levels white = reading.white();
-        if (grey != null && grey.coloured()) {
-            return grey;
+        if (ofCard(reading)) {
+            return reading.grey();
         }
-        if (white != null && white.coloured()) {
-            return white;
+        if (ofSheet(reading)) {
+            return reading.white();
         }
         return reading.patches().isEmpty() ? null : reading.patches().get(Chart.CARD);
     }
 
+    /** True when {@link #levels} is that of a grey card. */
+    static boolean ofCard(Reading reading) {
+        return reading.grey() != null && reading.grey().coloured();
+    }
+
+    /** True when {@link #levels} is that of a white patch or sheet. */
+    static boolean ofSheet(Reading reading) {
+        return !ofCard(reading) && reading.white() != null && reading.white().coloured();
+    }
+
     private static MeasuredWhite of(Rig rig, Unit unit, Levels levels) {
-        double[] should = ReadLight.neutral(rig, unit, levels);
+        double[] should = ReadLight.neutral(rig, unit);
         WhiteShift at = shift(unit, requireNonNull(should));
         double mired = 0;
         double duv = 0;

@@ -66,18 +66,23 @@ final class ReadLight {
         return RgbMatrix.toXyz(unit.gamut()).times(rgb)[1];
     }
 
-    /** Linear light of a neutral, each channel as a share of what it should be; null when none was read in colour. */
-    static double @Nullable [] neutral(Rig rig, Unit unit, @Nullable Levels levels) {
+    /**
+     * Linear light of the neutral that white is told by, each channel as a share of what it should be; of a white patch or
+     * sheet, whose reflectance nobody told, the light itself. Null when none was read in colour.
+     */
+    static double @Nullable [] neutral(Rig rig, Unit unit) {
         Reading reading = requireNonNull(rig.reading(unit));
-        Encoding encoding = requireNonNull(unit.encoding());
+        Levels levels = MeasuredWhite.levels(reading);
         if (levels == null) {
             return null;
         }
-        double[] rgb = rgb(encoding, levels);
-        if (levels.equals(reading.grey()) || levels.equals(reading.white())) {
+        double[] rgb = rgb(requireNonNull(unit.encoding()), levels);
+        if (MeasuredWhite.ofSheet(reading)) {
             return rgb;
         }
-        double[] should = patch(requireNonNull(requireNonNull(rig.readings()).chart()), unit, Chart.CARD);
+        double[] should = MeasuredWhite.ofCard(reading)
+                ? new double[] {Encoding.MIDDLE_GREY, Encoding.MIDDLE_GREY, Encoding.MIDDLE_GREY}
+                : patch(requireNonNull(requireNonNull(rig.readings()).chart()), unit, Chart.CARD);
         return new double[] {rgb[0] / should[0], rgb[1] / should[1], rgb[2] / should[2]};
     }
 

@@ -14,6 +14,7 @@ public final class CorrectionFiles {
         return switch (correction.basis()) {
             case CHART -> "the 24 patches of both";
             case NEUTRAL -> "one neutral of both: exposure and white alone";
+            case WHITE -> "neutrals of unlike reflectance: white alone, exposure stays as it was shot";
             case GREY -> "the grey level of both: exposure alone";
         };
     }
