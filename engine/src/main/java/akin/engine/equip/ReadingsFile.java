@@ -117,7 +117,7 @@ public record ReadingsFile(Document document, String prefix, Readings readings) 
             Map<String, Reading> units = new LinkedHashMap<>();
             sheet.units().forEach((unit, reading) -> {
                 String path = prefix + "units." + unit + ".";
-                units.put(unit, reading(path, reading, give));
+                units.put(unit, sound(path, reading(path, reading, give)));
                 if (chart == null && !units.get(unit).patches().isEmpty()) {
                     throw document.error(
                             path + (reading.frame() == null ? "patches" : "frame"),
@@ -129,6 +129,19 @@ public record ReadingsFile(Document document, String prefix, Readings readings) 
                 }
             });
             return new Readings(chart, units);
+        }
+
+        /** Nothing is brighter than what clips: one of the two was misread, or read of another signal. */
+        private Reading sound(String path, Reading reading) {
+            Levels white = reading.white();
+            Levels clip = reading.clip();
+            if (white != null && clip != null && white.highest() - white.give() > clip.highest() + clip.give()) {
+                throw document.error(
+                        path + "white",
+                        "this white is brighter than the clip of the same unit, where highlights stop rising: read both"
+                                + " again, with the same aid on the same signal");
+            }
+            return reading;
         }
 
         private Chart chart(String id) {

@@ -60,11 +60,12 @@ public record OnTheDay(String unit, List<Card.Line> lines) {
                                 + (room.measured() ? "clip that was read" : "planned clip")
                                 + give(room.give(), "stops"))));
         fact(MeasuredHeadroom.derive(rig, unit), MeasuredHeadroom.class)
-                .ifPresent(read ->
-                        lines.add(new Card.Line("clip", range(read.stops(), "over", read.planned(), read.give()))));
+                .ifPresent(read -> lines.add(new Card.Line(
+                        "clip", range(signed(read.stops(), "over", "under", "stops"), read.planned(), read.give()))));
         fact(MeasuredFloor.derive(rig, unit), MeasuredFloor.class)
-                .ifPresent(read -> lines.add(
-                        new Card.Line("noise floor", range(read.stops(), "under", read.planned(), read.give()))));
+                .ifPresent(read -> lines.add(new Card.Line(
+                        "noise floor",
+                        range(signed(read.stops(), "under", "over", "stops"), read.planned(), read.give()))));
         match(rig, unit).ifPresent(match -> lines.add(new Card.Line("chart", match(match))));
         Reading reading = rig.reading(unit);
         Double spread = reading == null ? null : reading.spread();
@@ -77,9 +78,8 @@ public record OnTheDay(String unit, List<Card.Line> lines) {
         return new OnTheDay(unit.name(), lines);
     }
 
-    private static String range(double stops, String side, double planned, double give) {
-        return Numbers.spoken(stops, "stops") + " " + side + " grey, " + Numbers.spoken(planned, "stops") + " planned"
-                + give(give, "stops");
+    private static String range(String read, double planned, double give) {
+        return read + " grey, " + Numbers.spoken(planned, "stops") + " planned" + give(give, "stops");
     }
 
     /** The chart of a unit beside that of the hero; empty for the hero, and where one of them was not read. */
@@ -99,7 +99,8 @@ public record OnTheDay(String unit, List<Card.Line> lines) {
     }
 
     private static String match(ColourMatch match) {
-        return "CIEDE2000 to " + match.hero() + " " + apart(match.before())
+        return "CIEDE2000 to " + match.hero() + " " + apart(match.before()) + "; exposure and white taken out, "
+                + apart(match.balanced())
                 + (match.matrix() == null
                         ? "; the patches do not tell a matrix"
                         : "; with the best matrix that keeps white, " + apart(requireNonNull(match.after())));

@@ -95,6 +95,7 @@ public final class ProofReport {
                 json.writeStringProperty("hero", match.hero());
                 json.writeStringProperty("unit", match.name());
                 apart(json, "before", match.before());
+                apart(json, "balanced", match.balanced());
                 if (match.matrix() != null) {
                     apart(json, "after", match.after());
                     json.writeArrayPropertyStart("matrix");

@@ -32,7 +32,7 @@ import tools.jackson.databind.JsonNode;
 class ProveTest {
 
     /** Each row adds up to one: white stays white. */
-    private static final Matrix3 OWN = Matrix3.ofRows(0.92, 0.05, 0.03, 0.04, 0.98, -0.02, -0.01, 0.06, 0.95);
+    private static final Matrix3 OWN = Matrix3.ofRows(0.84, 0.1, 0.06, 0.08, 0.96, -0.04, -0.02, 0.12, 0.9);
 
     private static final Schemas SCHEMAS = new Schemas();
 
@@ -117,6 +117,19 @@ class ProveTest {
                     .as("cell %s", i)
                     .isCloseTo(hidden.at(i / 3, i % 3) * Math.pow(2, -stops), within(2e-3));
         }
+    }
+
+    @Test
+    void exposureAndWhiteAloneAreNoOtherColours() throws IOException {
+        JsonNode json = json(prove(
+                charts(ShotChart.chart(), -0.8, Matrix3.ofRows(1.1, 0, 0, 0, 1, 0, 0, 0, 0.9)), "--format", "json"));
+        assertThat(rules(json))
+                .contains("proof/exposure-differs", "proof/white-differs")
+                .doesNotContain("proof/colour-differs");
+        assertThat(json.at("/matches/0/before/mean").asDouble()).isGreaterThan(5);
+        // The gains stand in B's gamut: in A's they are no longer one per channel, so a little stays.
+        assertThat(json.at("/matches/0/balanced/mean").asDouble()).isLessThan(1);
+        assertThat(json.at("/matches/0/after/mean").asDouble()).isLessThan(0.02);
     }
 
     @Test
@@ -450,6 +463,10 @@ class ProveTest {
                 new Wrong(csv, head + "A,1,41 %,41 %,41 %\n", List.of("patch 2 of 'A' is missing")),
                 new Wrong(csv, "chart,novemberish\n" + head, List.of(":1:7: no chart is called 'novemberish'")),
                 new Wrong(yaml, "units: {}\n", List.of("the key 'akin-readings' is missing")),
+                new Wrong(
+                        yaml,
+                        "akin-readings: 1\nunits: {A: {white: 91 %, clip: 90 %}}\n",
+                        List.of(":2:20: this white is brighter than the clip of the same unit")),
                 new Wrong(
                         yaml,
                         "akin-readings: 1\nunits: {A: {}}\n",

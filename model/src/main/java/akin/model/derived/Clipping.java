@@ -8,8 +8,11 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.jspecify.annotations.Nullable;
 
-/** When a unit that records brighter than the hero can still be put right. */
+/** When a unit that records brighter or darker than the hero can still be put right. */
 public final class Clipping {
+
+    /** Stops are sums of logarithms: what is two stops may come out a hair under. */
+    private static final double HAIR = 1e-9;
 
     private Clipping() {}
 
@@ -24,13 +27,17 @@ public final class Clipping {
     }
 
     /**
-     * Baked in when a unit that is brighter than the hero clips below the highlights that have to hold; fixable in raw or
-     * 10 bits and more; lossy otherwise, and where the grading room is not known.
+     * Baked in when a unit that is brighter than the hero clips below the highlights that have to hold; lossy when it is so
+     * much darker that the push shows; otherwise fixable in raw or 10 bits and more; lossy in fewer, and where the grading
+     * room is not known.
      */
     public static Severity severity(Rig rig, Unit unit, Unit hero, double brighter) {
         Double left = roomLeft(unit, brighter);
         if (brighter > 0 && left != null && left < rig.match().tolerances().of(Tolerance.HIGHLIGHTS)) {
             return Severity.BAKED_IN;
+        }
+        if (-brighter >= rig.match().tolerances().of(Tolerance.PUSH) - HAIR) {
+            return Severity.LOSSY;
         }
         return severity(unit, hero);
     }

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param hero name of the hero
  * @param name name of the unit
  * @param before how far apart they are as recorded
+ * @param balanced how far apart they stay once exposure and white are taken out
  * @param matrix from the unit's light to the hero's, keeping neutrals; null when the patches do not tell one
  * @param after how far apart they stay with it
  */
@@ -21,17 +22,20 @@ public record ColourMatch(
         String hero,
         String name,
         MeasuredColour.Apart before,
+        MeasuredColour.Apart balanced,
         @Nullable Matrix3 matrix,
         MeasuredColour.Apart after) {
 
     /** The match of two charts. */
     public static ColourMatch of(MeasuredColour hero, MeasuredColour unit) {
         MeasuredColour.Apart before = unit.from(hero);
+        MeasuredColour.Apart balanced = unit.balanced(hero);
         try {
             Matrix3 matrix = unit.fitTo(hero);
-            return new ColourMatch(hero.unitName(), unit.unitName(), before, matrix, unit.apart(hero, matrix));
+            return new ColourMatch(
+                    hero.unitName(), unit.unitName(), before, balanced, matrix, unit.apart(hero, matrix));
         } catch (ArithmeticException alike) {
-            return new ColourMatch(hero.unitName(), unit.unitName(), before, null, before);
+            return new ColourMatch(hero.unitName(), unit.unitName(), before, balanced, null, balanced);
         }
     }
 

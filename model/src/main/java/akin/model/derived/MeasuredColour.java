@@ -99,6 +99,20 @@ public record MeasuredColour(String unitName, Encoding encoding, Gamut gamut, Ch
         return apart(other, RgbMatrix.between(gamut, other.gamut, Adaptation.BRADFORD));
     }
 
+    /** How far apart they stay once exposure and white are taken out: each channel by what brings the neutrals together. */
+    public Apart balanced(MeasuredColour other) {
+        Matrix3 plain = RgbMatrix.between(gamut, other.gamut, Adaptation.BRADFORD);
+        double[] at = plain.times(neutral());
+        double[] to = other.neutral();
+        double[] gains = new double[3];
+        for (int c = 0; c < 3; c++) {
+            gains[c] = ReadLight.some(to[c]) / ReadLight.some(at[c]);
+        }
+        return apart(
+                other,
+                Matrix3.ofRows(gains[0], 0, 0, 0, gains[1], 0, 0, 0, gains[2]).times(plain));
+    }
+
     /** How far apart they stay after a matrix from this unit's light to the other's. */
     public Apart apart(MeasuredColour other, Matrix3 matrix) {
         Matrix3 toXyz = RgbMatrix.toXyz(other.gamut);

@@ -14,6 +14,8 @@ public enum Tolerance {
     HEADROOM("headroom", "stops"),
     /** Stops over middle grey that must hold texture: white paper is 2.3 over grey, some more for what shines on it. */
     HIGHLIGHTS("highlights", "stops"),
+    /** Stops by which a darker recording may be pushed before that shows in noise and shadows, whatever the bits. */
+    PUSH("push", "stops"),
     /** White balances apart. */
     WHITE("white", "mired"),
     /** White balance off by so much that a recording with its white burned in is not corrected without a visible cost. */

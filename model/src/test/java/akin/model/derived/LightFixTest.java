@@ -144,8 +144,9 @@ class LightFixTest {
         draft.profile.put("headroom", new Stops(3.4));
         assertThat(severity(draft, hero, 0.5)).isEqualTo(Severity.BAKED_IN);
         assertThat(severity(draft, hero, 0.3)).isEqualTo(Severity.FIXABLE);
-        // A darker unit does not clip before the hero does.
-        assertThat(severity(draft, hero, -3)).isEqualTo(Severity.FIXABLE);
+        // A darker unit does not clip before the hero does; two stops of push show.
+        assertThat(severity(draft, hero, -1.99)).isEqualTo(Severity.FIXABLE);
+        assertThat(severity(draft, hero, -2)).isEqualTo(Severity.LOSSY);
         draft.recording =
                 new Recording(null, null, new Codec("inside", Codec.Kind.ENCODED, 8, "4:2:0", null, null), null);
         assertThat(severity(draft, hero, 0.3)).isEqualTo(Severity.LOSSY);

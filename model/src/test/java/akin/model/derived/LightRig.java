@@ -145,6 +145,7 @@ final class LightRig {
         limits.put(Tolerance.DEPTH, 1.0 / 3);
         limits.put(Tolerance.HEADROOM, 0.5);
         limits.put(Tolerance.HIGHLIGHTS, 3.0);
+        limits.put(Tolerance.PUSH, 2.0);
         limits.put(Tolerance.INFRARED_ND, 1.2);
         limits.put(Tolerance.ND_STACK, 2.0);
         return new Tolerances("test", limits);
