@@ -79,13 +79,15 @@ public record Solution(
      *
      * @param edits the edit, or those that only make sense together
      * @param otherwise what the rules would find with this alone as it was planned, and do not find now
+     * @param more what they find now, and would find further off
      */
-    public record Change(List<Assessment.Change> edits, List<Reason> otherwise) {
+    public record Change(List<Assessment.Change> edits, List<Reason> otherwise, List<Reason> more) {
 
         /** Copies the lists. */
         public Change {
             edits = List.copyOf(edits);
             otherwise = List.copyOf(otherwise);
+            more = List.copyOf(more);
         }
     }
 
@@ -109,12 +111,14 @@ public record Solution(
      *
      * @param finding what stays
      * @param instead what the mildest plan without it has instead
+     * @param unchecked rules that cannot be checked in that plan, and can be in this
      */
-    public record Deadlock(Reason finding, List<Reason> instead) {
+    public record Deadlock(Reason finding, List<Reason> instead, List<String> unchecked) {
 
-        /** Copies the list. */
+        /** Copies the lists. */
         public Deadlock {
             instead = List.copyOf(instead);
+            unchecked = List.copyOf(unchecked);
         }
     }
 }

@@ -8,6 +8,7 @@ import akin.engine.read.BadInput;
 import akin.engine.read.Document;
 import akin.engine.read.Say;
 import akin.model.colour.Gamut;
+import akin.model.derived.CollectedLight;
 import akin.model.derived.Room;
 import akin.model.derived.StartingPlan;
 import akin.model.finding.Edit;
@@ -17,6 +18,7 @@ import akin.model.rig.FittedLens;
 import akin.model.rig.Knob;
 import akin.model.rig.Rig;
 import akin.model.rig.Settings;
+import akin.model.rig.Tolerance;
 import akin.model.rig.Unit;
 import akin.model.tone.Encoding;
 import java.util.ArrayList;
@@ -29,12 +31,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -115,21 +119,117 @@ public final class Solver {
             }
         }
         Catalogue catalogue = catalogues.apply(document.file());
-        List<Solution> solutions = new ArrayList<>();
-        Rig now = rig;
-        for (Unit unit : rig.units()) {
-            if (unit.hero() && !moveHero) {
-                continue;
+        Ways ways = new Ways(document, catalogue, rig, keeps);
+        Way plain = ways.others(rig, List.of());
+        return moveHero ? ways.withHero(plain) : plain.told();
+    }
+
+    /** A search with where it ended. */
+    private record Step(Search search, Found found) {
+        Solution told() {
+            return search.told(found);
+        }
+
+        int changes() {
+            return found.best().changes();
+        }
+    }
+
+    /** Units solved one after the other, the last one beside all others as they were found. */
+    private record Way(List<Step> steps) implements Comparable<Way> {
+        Step last() {
+            return steps.get(steps.size() - 1);
+        }
+
+        /** The rig with what was found for every unit. */
+        Rig rig() {
+            return with(last().search().rig, last().found().best().settings().on(last().search().unit));
+        }
+
+        List<Solution> told() {
+            return steps.stream().map(Step::told).toList();
+        }
+
+        @Override
+        public int compareTo(Way other) {
+            int order = last().found()
+                    .best()
+                    .score()
+                    .compareTo(other.last().found().best().score());
+            return order != 0
+                    ? order
+                    : Integer.compare(
+                            steps.stream().mapToInt(Step::changes).sum(),
+                            other.steps.stream().mapToInt(Step::changes).sum());
+        }
+    }
+
+    /** The ways to solve a rig, with the hero as it is planned and without. */
+    private final class Ways {
+        private final Document document;
+        private final Catalogue catalogue;
+        private final Rig rig;
+        private final Map<String, Set<Knob>> keeps;
+
+        Ways(Document document, Catalogue catalogue, Rig rig, Map<String, Set<Knob>> keeps) {
+            this.document = document;
+            this.catalogue = catalogue;
+            this.rig = rig;
+            this.keeps = keeps;
+        }
+
+        /** All units but the hero, by name, each beside what was found for those before. */
+        Way others(Rig start, List<Step> before) {
+            List<Step> steps = new ArrayList<>(before);
+            Rig now = start;
+            for (Unit unit : rig.units()) {
+                if (!unit.hero()) {
+                    Search search = search(now, unit, finding -> true);
+                    Found found = search.all();
+                    steps.add(new Step(search, found));
+                    now = with(now, found.best().settings().on(unit));
+                }
             }
+            return new Way(steps);
+        }
+
+        /**
+         * The best of three: the hero as it is planned; the hero moved for what is then left; the hero first rid of what is wrong
+         * with it alone. It is never moved towards the others as they are planned: they are to come to it.
+         */
+        List<Solution> withHero(Way plain) {
+            Unit hero = rig.units().get(0);
+            Way best = plain;
+            for (Way way : List.of(
+                    moved(hero, plain.rig(), finding -> true),
+                    moved(hero, rig, finding -> finding.units().equals(List.of(hero.name()))))) {
+                best = way.compareTo(best) < 0 ? way : best;
+            }
+            // What is said of the hero is said beside the others as they were found.
+            Search search = search(best.rig(), hero, finding -> true);
+            Judged stands = search.judge(Settings.of(
+                    best.rig().units().stream().filter(Unit::hero).findFirst().orElseThrow()));
+            List<Solution> told = new ArrayList<>();
+            told.add(search.told(new Found(List.of(stands))));
+            best.steps().stream()
+                    .filter(step -> !step.search().unit.hero())
+                    .map(Step::told)
+                    .forEach(told::add);
+            return told;
+        }
+
+        private Way moved(Unit hero, Rig beside, Predicate<Finding> heard) {
+            Search search = search(beside, hero, heard);
+            Step step = new Step(search, search.all());
+            return others(with(rig, step.found().best().settings().on(hero)), List.of(step));
+        }
+
+        private Search search(Rig now, Unit unit, Predicate<Finding> heard) {
             Set<Knob> kept = EnumSet.noneOf(Knob.class);
             kept.addAll(unit.keeps());
             kept.addAll(keeps.getOrDefault(unit.name(), Set.of()));
-            Search search = new Search(document, catalogue, now, unit, kept, new ConcurrentHashMap<>());
-            Found found = search.all();
-            solutions.add(search.told(found));
-            now = with(now, found.best().settings().on(unit));
+            return new Search(document, catalogue, now, unit, kept, heard, new ConcurrentHashMap<>());
         }
-        return solutions;
     }
 
     private static Rig with(Rig rig, Unit unit) {
@@ -166,6 +266,9 @@ public final class Solver {
         private final Rig rig;
         private final Unit unit;
         private final Set<Knob> keeps;
+        /** Findings that count. */
+        private final Predicate<Finding> heard;
+
         private final Room room;
         /** What this search has judged, by the value of each knob: whole settings would be slow keys. */
         private final Map<List<Object>, Judged> judged = new ConcurrentHashMap<>();
@@ -181,12 +284,14 @@ public final class Solver {
                 Rig rig,
                 Unit unit,
                 Set<Knob> keeps,
+                Predicate<Finding> heard,
                 Map<List<Object>, Judged> known) {
             this.document = document;
             this.catalogue = catalogue;
             this.rig = rig;
             this.unit = unit;
             this.keeps = keeps;
+            this.heard = heard;
             this.known = known;
             StartingPlan matched = new StartingPlan(rig, null, unit.name(), this::encoding, this::gamut);
             this.room = new Room(rig, unit, keeps, matched, this::profiled);
@@ -323,7 +428,7 @@ public final class Solver {
         /** Judges those that are not judged yet, on all cores; gives those that were, which are all unless it was stopped. */
         private List<Judged> judge(Collection<Settings> settings) {
             Map<List<Object>, Settings> wanted = new LinkedHashMap<>();
-            settings.forEach(one -> wanted.putIfAbsent(key(one), one));
+            settings.stream().filter(this::allowed).forEach(one -> wanted.putIfAbsent(key(one), one));
             List<Map.Entry<List<Object>, Settings>> fresh = wanted.entrySet().stream()
                     .filter(one -> !judged.containsKey(one.getKey()))
                     .toList();
@@ -342,6 +447,15 @@ public final class Solver {
                     .map(judged::get)
                     .filter(Objects::nonNull)
                     .toList();
+        }
+
+        /** The hero's exposure is its crew's: no rule could tell where it belongs, so it stays where it is planned. */
+        private boolean allowed(Settings settings) {
+            return !unit.hero()
+                    || !(CollectedLight.derive(unit).get(0) instanceof CollectedLight planned)
+                    || !(CollectedLight.derive(settings.on(unit)).get(0) instanceof CollectedLight light)
+                    || Math.abs(light.stopsFrom(planned))
+                            <= rig.match().tolerances().of(Tolerance.EXPOSURE);
         }
 
         private Judged judge(Settings settings) {
@@ -364,6 +478,7 @@ public final class Solver {
             Rig tried = with(rig, settings.on(unit));
             Outcome outcome = checker.outcome(tried);
             List<Finding> open = outcome.findings().stream()
+                    .filter(heard)
                     .filter(finding -> rig.waivers().stream().noneMatch(waiver -> waiver.covers(finding)))
                     .sorted(Checker.URGENCY)
                     .toList();
@@ -490,17 +605,18 @@ public final class Solver {
                     continue;
                 }
                 List<Finding> back = List.of();
+                List<Finding> more = List.of();
                 Settings without = put(end.settings(), knob);
                 if (without != null) {
                     Judged other = judge(without);
-                    back = other.findings().stream()
+                    back = only(other, end);
+                    more = other.findings().stream()
                             .filter(finding -> end.findings().stream()
-                                    .noneMatch(f -> Checker.subject(f).equals(Checker.subject(finding))
-                                            && f.severity() == finding.severity()
-                                            && f.magnitude() >= finding.magnitude()))
+                                    .anyMatch(f ->
+                                            subject(f).equals(subject(finding)) && f.magnitude() < finding.magnitude()))
                             .toList();
                 }
-                changes.add(new Solution.Change(edits(end.settings(), knob), reasons(back)));
+                changes.add(new Solution.Change(edits(end.settings(), knob), reasons(back), reasons(more)));
             }
             return changes;
         }
@@ -564,7 +680,7 @@ public final class Solver {
         }
 
         private Search keeping(Set<Knob> fewer) {
-            return new Search(document, catalogue, rig, unit, fewer, known);
+            return new Search(document, catalogue, rig, unit, fewer, heard, known);
         }
 
         /** A smallest set of what is kept that together keeps every answer from passing: leave out any one, and one passes. */
@@ -612,17 +728,25 @@ public final class Solver {
                 }
             }
             failing.forEach((subject, finding) -> {
-                List<Finding> instead = judged.values().stream()
+                Optional<Judged> without = judged.values().stream()
+                        .filter(plan -> allowed(plan.settings()))
                         .filter(plan -> plan.findings().stream()
                                 .noneMatch(f -> Checker.subject(f).equals(subject)))
-                        .min(Comparator.naturalOrder())
-                        .map(plan -> only(plan, best))
+                        .min(Comparator.naturalOrder());
+                List<Finding> instead = without.map(plan -> only(plan, best)).orElse(List.of());
+                List<String> unknown = without.map(plan -> plan.gaps().stream()
+                                .map(Unchecked::rule)
+                                .filter(rule -> best.gaps().stream()
+                                        .noneMatch(gap -> gap.rule().equals(rule)))
+                                .distinct()
+                                .toList())
                         .orElse(List.of());
                 deadlocks.add(new Solution.Deadlock(
                         reasons(List.of(finding)).get(0),
                         reasons(instead.stream()
                                 .filter(f -> failOn.fails(f.severity()))
-                                .toList())));
+                                .toList()),
+                        unknown));
             });
             return deadlocks;
         }

@@ -69,7 +69,7 @@ final class SolveCommand implements Command {
                         "keep this as it is planned, such as B.lens or B.shutter; may be given more than once"))
                 .addOption(Option.builder()
                         .longOpt(MOVE_HERO)
-                        .desc("set the hero as well, before the others")
+                        .desc("set the hero as well, where that leaves less; its exposure stays")
                         .build())
                 .addOption(Option.builder()
                         .longOpt(WRITE)

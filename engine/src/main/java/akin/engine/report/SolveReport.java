@@ -63,15 +63,14 @@ public final class SolveReport {
             for (Assessment.Change edit : change.edits()) {
                 out.addAll(Wrap.lines(Wrap.clean(Story.change(edit)), INDENT, INDENT + INDENT, WIDTH));
             }
-            if (change.otherwise().isEmpty()) {
+            if (change.otherwise().isEmpty() && change.more().isEmpty()) {
                 out.addAll(Wrap.lines("Goes with the others.", INDENT + INDENT, INDENT + INDENT, WIDTH));
             }
             for (Solution.Reason reason : change.otherwise()) {
-                out.addAll(Wrap.lines(
-                        "Otherwise " + reason.severity().word() + ": " + Wrap.clean(reason.because()),
-                        INDENT + INDENT,
-                        INDENT + INDENT,
-                        WIDTH));
+                otherwise(out, "Otherwise " + reason.severity().word() + ": ", reason);
+            }
+            for (Solution.Reason reason : change.more()) {
+                otherwise(out, "Otherwise further off, " + reason.severity().word() + ": ", reason);
             }
         }
         if (number > 1) {
@@ -85,11 +84,15 @@ public final class SolveReport {
         }
     }
 
+    private static void otherwise(List<String> out, String what, Solution.Reason reason) {
+        out.addAll(Wrap.lines(what + Wrap.clean(reason.because()), INDENT + INDENT, INDENT + INDENT, WIDTH));
+    }
+
     private static String left(Solution.Answer answer) {
         return Arrays.stream(Severity.values())
                         .map(severity -> answer.count(severity) + " " + severity.word())
                         .collect(Collectors.joining(", "))
-                + " left in the rig";
+                + (answer.unchecked() == 0 ? "" : ", " + answer.unchecked() + " unchecked") + " left in the rig";
     }
 
     private static void told(List<String> out, String what, List<Solution.Reason> reasons) {
@@ -126,15 +129,16 @@ public final class SolveReport {
             out.add("");
             String title = Wrap.clean(deadlock.finding().title()) + " ("
                     + deadlock.finding().rule() + ")";
+            List<String> brings = new ArrayList<>();
+            deadlock.instead()
+                    .forEach(reason -> brings.add(
+                            Wrap.clean(reason.title()) + " (" + reason.rule() + ", " + reason.severity() + ")"));
+            deadlock.unchecked().forEach(rule -> brings.add(rule + " unchecked, which may be as bad"));
             wrapped(
                     out,
-                    deadlock.instead().isEmpty()
+                    brings.isEmpty()
                             ? "No setting of " + Wrap.clean(solution.unit()) + " that was tried removes: " + title
-                            : "What would remove: " + title + ", brings instead: "
-                                    + deadlock.instead().stream()
-                                            .map(reason -> Wrap.clean(reason.title()) + " (" + reason.rule() + ", "
-                                                    + reason.severity() + ")")
-                                            .collect(Collectors.joining("; ")));
+                            : "What would remove: " + title + ", brings instead: " + String.join("; ", brings));
         }
     }
 
@@ -196,6 +200,7 @@ public final class SolveReport {
             json.writeStartObject();
             reasons(json, "finding", List.of(deadlock.finding()));
             reasons(json, "instead", deadlock.instead());
+            JsonText.strings(json, "unchecked", deadlock.unchecked());
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -216,6 +221,7 @@ public final class SolveReport {
             }
             json.writeEndArray();
             reasons(json, "otherwise", change.otherwise());
+            reasons(json, "more", change.more());
             json.writeEndObject();
         }
         json.writeEndArray();
