@@ -2,7 +2,9 @@ package akin.model.derived;
 
 import akin.model.rig.Rig;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Two clips of one unit and reel whose timecodes overlap: one timecode then names two frames.
@@ -15,15 +17,42 @@ import java.util.List;
  */
 public record ClipOverlap(String unitName, String reel, String earlier, String later, long frames) {
 
-    /** The overlaps of neighbours on each reel of a rig. */
+    /**
+     * The overlaps on each reel of a rig: each clip with the one before it that runs on longest, also where that began before
+     * midnight. Clips of unlike rates or ways of counting are not compared.
+     */
     public static List<ClipOverlap> among(Rig rig) {
         List<ClipOverlap> overlaps = new ArrayList<>();
-        List<ClipSpan> spans = ClipSpan.of(rig);
-        for (int i = 1; i < spans.size(); i++) {
-            ClipSpan a = spans.get(i - 1);
-            ClipSpan b = spans.get(i);
-            if (a.unitName().equals(b.unitName()) && a.reel().equals(b.reel()) && a.shared(b) > 0) {
-                overlaps.add(new ClipOverlap(a.unitName(), a.reel(), a.clip(), b.clip(), a.shared(b)));
+        Map<List<Object>, List<ClipSpan>> tracks = new LinkedHashMap<>();
+        for (ClipSpan span : ClipSpan.of(rig)) {
+            tracks.computeIfAbsent(
+                            List.of(span.unitName(), span.reel(), span.rate(), span.day()), track -> new ArrayList<>())
+                    .add(span);
+        }
+        tracks.values().forEach(track -> overlaps.addAll(onOneTrack(track)));
+        return overlaps;
+    }
+
+    /** Of one reel, in the order of their first frames. */
+    private static List<ClipOverlap> onOneTrack(List<ClipSpan> spans) {
+        List<ClipOverlap> overlaps = new ArrayList<>();
+        ClipSpan running = null;
+        long end = 0;
+        for (ClipSpan span : spans) {
+            long after = span.first() + span.frames() - span.day();
+            if (after > end) {
+                running = span;
+                end = after;
+            }
+        }
+        for (ClipSpan span : spans) {
+            if (running != null && running != span && end > span.first() && span.frames() > 0) {
+                long shared = Math.min(end, span.first() + span.frames()) - span.first();
+                overlaps.add(new ClipOverlap(span.unitName(), span.reel(), running.clip(), span.clip(), shared));
+            }
+            if (running == null || span.first() + span.frames() > end) {
+                running = span;
+                end = span.first() + span.frames();
             }
         }
         return overlaps;

@@ -44,7 +44,9 @@ public record ClipSpan(
     public static List<Object> derive(Unit unit, Clip clip) {
         Label label = clip.timecode();
         BigFraction rate = clip.rate();
-        OptionalLong first = label == null || rate == null ? OptionalLong.empty() : label.frameNumber(rate);
+        int pictures = rate == null ? 1 : ClipTimecode.pictures(rate, clip.timecodeRate());
+        BigFraction counted = rate == null ? null : rate.divide(pictures);
+        OptionalLong first = label == null || counted == null ? OptionalLong.empty() : label.frameNumber(counted);
         Inputs inputs = Inputs.of(ClipSpan.class, unit, clip)
                 .clip("timecode", label)
                 .clip("rate", rate)
@@ -59,10 +61,11 @@ public record ClipSpan(
                 clip.reel() == null ? unit.name() : requireNonNull(clip.reel()).toUpperCase(Locale.ROOT),
                 clip.take(),
                 requireNonNull(rate),
-                first.orElseThrow(),
+                pictures * first.orElseThrow(),
                 requireNonNull(clip.frames()),
-                Timecode.framesPerDay(
-                        requireNonNull(rate), requireNonNull(label).drop())));
+                pictures
+                        * Timecode.framesPerDay(
+                                requireNonNull(counted), requireNonNull(label).drop())));
     }
 
     /** How long it is, in seconds. */
@@ -88,6 +91,37 @@ public record ClipSpan(
     /** True when two units shot one take: both clips say so, or, where neither says, their timecodes meet. */
     boolean sameTake(ClipSpan other) {
         return take == null && other.take == null ? shared(other) > 0 : Objects.equals(take, other.take);
+    }
+
+    /** The spans of a rig, those that a body wrote one after the other of one take as one. */
+    static List<ClipSpan> takes(Rig rig) {
+        List<ClipSpan> takes = new ArrayList<>();
+        for (ClipSpan span : of(rig)) {
+            ClipSpan before = takes.isEmpty() ? null : takes.get(takes.size() - 1);
+            if (before != null && before.continuedBy(span)) {
+                takes.set(
+                        takes.size() - 1,
+                        new ClipSpan(
+                                before.unitName,
+                                before.clip,
+                                before.reel,
+                                before.take,
+                                before.rate,
+                                before.first,
+                                before.frames + span.frames,
+                                before.day));
+            } else {
+                takes.add(span);
+            }
+        }
+        return takes;
+    }
+
+    private boolean continuedBy(ClipSpan next) {
+        return unitName.equals(next.unitName)
+                && reel.equals(next.reel)
+                && Objects.equals(take, next.take)
+                && followedBy(next);
     }
 
     /** The spans of all clips of a rig that are known, by unit, reel and time. */

@@ -67,12 +67,27 @@ public record ClipTimecode(
 
     /**
      * True when it counts another rate than the picture has: it says so, or its label is none of the picture's rate. Labels
-     * count 24 for 24000/1001, so rates of one family are one.
+     * count 24 for 24000/1001, so rates of one family are one; and pairs of pictures may be counted at 48, 50 and 60.
      */
     public boolean countsAnotherRate() {
         return rate == null
                 ? BigInteger.valueOf(label.frame()).compareTo(nominal(picture)) >= 0
-                : !nominal(rate).equals(nominal(picture));
+                : !nominal(rate.multiply(pictures(picture, rate))).equals(nominal(picture));
+    }
+
+    /**
+     * Pictures to a label: two where timecode counts half of a picture rate of 48, 50 or 60, else one. Labels have no number over
+     * 29, so at those rates they count pairs (SMPTE ST 12-1, from memory).
+     *
+     * @param counted frames per second that the timecode counts; null when the clip does not say
+     */
+    static int pictures(BigFraction picture, @Nullable BigFraction counted) {
+        int whole = nominal(picture).intValue();
+        return counted != null
+                        && (whole == 48 || whole == 50 || whole == 60)
+                        && nominal(counted).intValue() * 2 == whole
+                ? 2
+                : 1;
     }
 
     /** What it counts, in words. */

@@ -5,7 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A clip of the hero and one of another unit that are of one take.
+ * A clip of the hero and one of another unit that are of one take. Files that a body wrote one after the other count as one,
+ * by the name of the first.
  *
  * @param hero name of the hero
  * @param other name of the other unit
@@ -17,7 +18,7 @@ public record TakePair(String hero, String other, ClipSpan ofHero, ClipSpan ofOt
     /** The pairs of a rig. */
     public static List<TakePair> among(Rig rig) {
         String hero = rig.match().hero();
-        List<ClipSpan> spans = ClipSpan.of(rig);
+        List<ClipSpan> spans = ClipSpan.takes(rig);
         List<TakePair> pairs = new ArrayList<>();
         for (ClipSpan a : spans) {
             for (ClipSpan b : spans) {

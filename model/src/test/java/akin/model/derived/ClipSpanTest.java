@@ -40,6 +40,29 @@ class ClipSpanTest {
         assertThat(span("b", 0, 100).followedBy(other)).isFalse();
     }
 
+    /** SMPTE ST 12-1 counts pairs of pictures at 48, 50 and 60 (from memory). */
+    @ParameterizedTest
+    @CsvSource({
+        "60000/1001, 30000/1001, 2",
+        "60000/1001, 30, 2",
+        "60, 30, 2",
+        "50, 25, 2",
+        "48, 24000/1001, 2",
+        "60000/1001, 60000/1001, 1",
+        "60000/1001, 24000/1001, 1",
+        "30, 15, 1",
+        "24, 12, 1",
+        "60, , 1"
+    })
+    void labelsMayNamePairsOfPicturesAtHighRates(String picture, String counted, int pictures) {
+        assertThat(ClipTimecode.pictures(rate(picture), counted == null ? null : rate(counted)))
+                .isEqualTo(pictures);
+    }
+
+    private static BigFraction rate(String text) {
+        return BigFraction.parse(text);
+    }
+
     @Test
     void oneFollowsAnotherOverMidnight() {
         assertThat(span("a", DAY - 10, 10).followedBy(span("b", 0, 5))).isTrue();
