@@ -344,11 +344,22 @@ public final class Checker {
     }
 
     private static @Nullable String written(Document document, String path) {
-        return document.at(path)
-                .map(node -> node instanceof Node.Scalar scalar
-                        ? scalar.text()
-                        : Edits.slice(document, node.place()).strip())
-                .orElse(null);
+        return document.at(path).map(node -> written(document, node)).orElse(null);
+    }
+
+    /** What the file says, in one line where its lines hold nothing but single values. */
+    private static String written(Document document, Node node) {
+        if (node instanceof Node.Scalar scalar) {
+            return scalar.text();
+        }
+        if (node instanceof Node.Items items
+                && !items.flow()
+                && items.items().stream().allMatch(Node.Scalar.class::isInstance)) {
+            return items.items().stream()
+                    .map(item -> ((Node.Scalar) item).text())
+                    .collect(Collectors.joining(", ", "[", "]"));
+        }
+        return Edits.slice(document, node.place()).strip();
     }
 
     /** The findings that edits would newly give: the rig is assessed once more with the edits made. */

@@ -144,6 +144,9 @@ public final class Mender {
                 String effect = checker.effect(finding, fix);
                 if (fix.edits().isEmpty()) {
                     why.add("By hand: " + effect);
+                } else if (writesFacts(fix) && !chosen.rules().contains(finding.rule())) {
+                    why.add("Only when its rule is named (--rule " + finding.rule()
+                            + "), since it changes what is on the van or in the scene: " + effect);
                 } else if (!chosen.changes(fix)) {
                     why.add("Not chosen, since it changes more than " + String.join(", ", chosen.units()) + ": "
                             + effect);
@@ -156,6 +159,13 @@ public final class Mender {
                 }
             }
             return false;
+        }
+
+        /** True when a fix writes down what the crew has or shoots, which a file makes true as little as a finding goes by it. */
+        private static boolean writesFacts(Fix fix) {
+            return fix.edits().stream()
+                    .anyMatch(edit ->
+                            edit.path().startsWith("kit.") || edit.path().startsWith("scenes."));
         }
 
         /** Makes a fix if it is safe; otherwise says why not. */

@@ -41,7 +41,11 @@ final class FixCommand implements Command {
     @Override
     public Options options() {
         return new Options()
-                .addOption(Call.value(RULE, "ID", "mend only findings of this rule; may be given more than once"))
+                .addOption(
+                        Call.value(
+                                RULE,
+                                "ID",
+                                "mend only findings of this rule, on the kit list and in scenes too; may be given more than once"))
                 .addOption(Call.value(UNIT, "NAME", "change only settings of this unit; may be given more than once"))
                 .addOption(Option.builder()
                         .longOpt(DRY_RUN)

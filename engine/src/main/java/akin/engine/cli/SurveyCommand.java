@@ -7,6 +7,7 @@ import akin.engine.book.CompiledBook;
 import akin.engine.equip.Candidates;
 import akin.engine.equip.Catalogue;
 import akin.engine.equip.Equipper;
+import akin.engine.equip.Pack;
 import akin.engine.read.BadInput;
 import akin.engine.read.Binder;
 import akin.engine.read.Document;
@@ -17,14 +18,10 @@ import akin.model.gear.Lens;
 import akin.model.rig.FittedLens;
 import akin.model.rig.Rig;
 import akin.model.rig.Unit;
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.apache.commons.cli.Options;
 import org.jspecify.annotations.Nullable;
 
@@ -37,7 +34,6 @@ final class SurveyCommand implements Command {
     private static final String JSON = "json";
     private static final String CSV = "csv";
     private static final String ALL = "all";
-    private static final String YAML = ".yaml";
     private static final int USUAL_TOP = 20;
 
     /** Set by the launcher: a system property, true when the error stream is a terminal. */
@@ -149,20 +145,15 @@ final class SurveyCommand implements Command {
         return sheets;
     }
 
-    /** The gear files of a folder, in the order of their names. */
+    /** The gear files of a folder and of those in it, in the order of their names. */
     private static List<GearSheet> gearIn(Call call, String folder, Binder binder) {
-        List<Path> files;
-        try (Stream<Path> all = Files.list(Call.path(folder))) {
-            files = all.filter(file -> file.toString().endsWith(YAML)).sorted().toList();
-        } catch (IOException e) {
-            throw new BadInput(folder, "there is no folder of gear files here");
-        }
-        if (files.isEmpty()) {
-            throw new BadInput(folder, "no gear file, named *" + YAML + ", is in this folder");
-        }
-        return files.stream()
+        List<GearSheet> sheets = Pack.gearFiles(folder, Call.path(folder)).stream()
                 .map(file -> GearSheet.read(call.read(file.toString()), binder))
                 .toList();
+        if (sheets.isEmpty()) {
+            throw new BadInput(folder, "no gear file, named *.yaml or *.yml, is in this folder");
+        }
+        return sheets;
     }
 
     private static @Nullable Unit replaced(@Nullable String name, Rig rig) {

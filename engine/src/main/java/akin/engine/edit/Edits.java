@@ -109,6 +109,12 @@ public final class Edits {
         if (flow || key.isEmpty()) {
             return splice(from, end, quotedLike("", to));
         }
+        if (node instanceof Node.Items items) {
+            Optional<String> byItems = changeItems(items, key.get(), to);
+            if (byItems.isPresent()) {
+                return byItems.get();
+            }
+        }
         // A block collection starts on a line of its own; what replaces it moves up behind the key if nothing is
         // between.
         int before = from;
@@ -120,6 +126,93 @@ public final class Edits {
         return commented
                 ? splice(from, end, indent + quotedLike("", to))
                 : splice(before, end, " " + quotedLike("", to));
+    }
+
+    /**
+     * A block list with other items, line by line: what stays keeps its line and the comment on it, and lines that are comments
+     * stay. None where an item shares its line with anything else, or nothing would be kept by it.
+     */
+    private Optional<String> changeItems(Node.Items items, Place key, String to) {
+        Optional<List<String>> wanted = scalars(to);
+        if (wanted.isEmpty() || !items.items().stream().allMatch(this::hasItsLine)) {
+            return Optional.empty();
+        }
+        int keep = 0;
+        List<Place> gone = new ArrayList<>();
+        for (Node item : items.items()) {
+            if (keep < wanted.get().size()
+                    && ((Node.Scalar) item).text().equals(wanted.get().get(keep))) {
+                keep++;
+            } else {
+                gone.add(item.place());
+            }
+        }
+        boolean commented = slice(document, items.place()).contains("#");
+        if (keep == 0 && !commented) {
+            return Optional.empty();
+        }
+        Place first = items.items().get(0).place();
+        String start = new String(text, lineStart(first.from()), first.from() - lineStart(first.from()));
+        List<String> fresh = wanted.get().subList(keep, wanted.get().size());
+        int last = items.items().get(items.items().size() - 1).place().to();
+        StringBuilder out = new StringBuilder();
+        int done = 0;
+        if (wanted.get().isEmpty()) {
+            int colon = key.to();
+            while (text[colon] != ':') {
+                colon++;
+            }
+            out.append(new String(text, 0, colon + 1)).append(" []");
+            done = colon + 1;
+        }
+        int behind = lineEnd(last);
+        boolean lastGone = !gone.isEmpty() && gone.get(gone.size() - 1).to() == last;
+        for (Place item : gone) {
+            boolean end = item.to() == last;
+            // Of the last line the break before it goes, so that the end of the file stays as it was.
+            int from = end ? breakBefore(lineStart(item.from())) : lineStart(item.from());
+            out.append(new String(text, done, Math.max(0, from - done)));
+            done = Math.max(done, end ? behind : behindBreak(lineEnd(item.to())));
+        }
+        if (!lastGone) {
+            out.append(new String(text, done, behind - done));
+            done = behind;
+        }
+        for (String item : fresh) {
+            out.append(newline()).append(start).append(quotedLike("", item));
+        }
+        return Optional.of(
+                out.append(new String(text, done, text.length - done)).toString());
+    }
+
+    private boolean hasItsLine(Node item) {
+        if (!(item instanceof Node.Scalar)) {
+            return false;
+        }
+        int from = lineStart(item.place().from());
+        int dash = from;
+        while (text[dash] == ' ') {
+            dash++;
+        }
+        boolean behindDash = text[dash] == '-';
+        for (int i = dash + 1; i < item.place().from(); i++) {
+            behindDash &= text[i] == ' ';
+        }
+        return behindDash && lineEnd(item.place().from()) >= item.place().to();
+    }
+
+    /** The items of a flow list of single values; none of anything else. */
+    private static Optional<List<String>> scalars(String to) {
+        if (!FLOW.matcher(to).matches()) {
+            return Optional.empty();
+        }
+        return YamlReader.read("edit", "to: " + to)
+                .at("to")
+                .filter(Node.Items.class::isInstance)
+                .map(list -> ((Node.Items) list).items())
+                .filter(list -> list.stream().allMatch(Node.Scalar.class::isInstance))
+                .map(list ->
+                        list.stream().map(item -> ((Node.Scalar) item).text()).toList());
     }
 
     /** Quotes the new value as the old one was quoted, or where YAML needs it. */
@@ -281,6 +374,20 @@ public final class Edits {
             end++;
         }
         return end;
+    }
+
+    private int lineStart(int at) {
+        int start = at;
+        while (start > 0 && !isBreak(text[start - 1])) {
+            start--;
+        }
+        return start;
+    }
+
+    /** Where the break begins that ends the line before. */
+    private int breakBefore(int lineStart) {
+        int at = lineStart - 1;
+        return at > 0 && text[at] == '\n' && text[at - 1] == '\r' ? at - 1 : at;
     }
 
     private int behindBreak(int at) {

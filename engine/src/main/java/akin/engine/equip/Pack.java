@@ -72,12 +72,27 @@ public final class Pack {
             String called = name.endsWith("/") ? name + relative : name + "/" + relative;
             if (relative.endsWith(RULES)) {
                 pack.rules.add(called);
-            } else if (relative.endsWith(".yaml") || relative.endsWith(".yml")) {
+            } else if (yaml(file)) {
                 pack.files++;
                 pack.file(YamlReader.read(called, TextFile.read(file, called)), relative);
             }
         }
         return pack;
+    }
+
+    /**
+     * The YAML files of a folder and of the folders in it, in the order of their names; hidden ones are left out.
+     *
+     * @param name how it was named, for messages
+     * @throws BadInput when it is no folder
+     */
+    public static List<Path> gearFiles(String name, Path folder) {
+        return files(name, folder).stream().filter(Pack::yaml).toList();
+    }
+
+    private static boolean yaml(Path file) {
+        String name = file.toString();
+        return name.endsWith(".yaml") || name.endsWith(".yml");
     }
 
     private static List<Path> files(String name, Path folder) {

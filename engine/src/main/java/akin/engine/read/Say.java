@@ -68,7 +68,7 @@ public final class Say {
         String best = "";
         int distance = Integer.MAX_VALUE;
         for (String word : words) {
-            int d = DISTANCE.apply(clean(read).toLowerCase(Locale.ROOT), word.toLowerCase(Locale.ROOT));
+            int d = distance(clean(read).toLowerCase(Locale.ROOT), word.toLowerCase(Locale.ROOT));
             if (d < distance) {
                 distance = d;
                 best = word;
@@ -82,6 +82,17 @@ public final class Say {
                     .orElse("");
         }
         return best.isEmpty() ? "" : " Did you mean " + quote(best) + "?";
+    }
+
+    /** How far words are apart; of those with a topic before a stroke, how far without it, and a little for another topic. */
+    private static int distance(String read, String word) {
+        int whole = DISTANCE.apply(read, word);
+        int behind = word.indexOf('/') + 1;
+        if (behind == 0) {
+            return whole;
+        }
+        int topic = read.indexOf('/') + 1;
+        return Math.min(whole, DISTANCE.apply(read.substring(topic), word.substring(behind)) + (topic == 0 ? 0 : 1));
     }
 
     /** The words with commas, at most a dozen. */

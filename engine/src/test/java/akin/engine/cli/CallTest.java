@@ -349,4 +349,16 @@ class CallTest {
     private String write(String name, String text) throws IOException {
         return Files.writeString(folder.resolve(name), text).toString();
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "blur-differs, motion/blur-differs",
+        "mains-beat, flicker/mains-beat",
+        "motion/blur-difers, motion/blur-differs",
+        "flicker/blur-differs, motion/blur-differs",
+        "view/diffraction, focus/diffraction",
+    })
+    void suggestsTheRuleWhereItsTopicIsLeftOutOrMistaken(String read, String meant) {
+        Said.of(Run.of("explain", read), "explain").says(List.of("Did you mean '" + meant + "'?"));
+    }
 }

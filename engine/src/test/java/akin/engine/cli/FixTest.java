@@ -79,6 +79,32 @@ class FixTest {
         assertThat(rig).hasSameBinaryContentAs(PAIR);
     }
 
+    /** What is on the van, or how fast a pan is, no file makes true. */
+    @Test
+    void theKitListAndScenesChangeOnlyWhenTheirRuleIsNamed() throws IOException {
+        String plan = Files.readString(PAIR).replace("filters: [ND 0.3, ND 0.6, ND 0.9]", "filters: [ND 0.3, ND 0.9]");
+        Path rig = Files.writeString(folder.resolve("rig.yaml"), plan);
+        Run run = Run.of("fix", ON, rig.toString());
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("Only when its rule is named (--rule exposure/nd-not-in-kit)", "NOTHING MENDED");
+        assertThat(Files.readString(rig)).isEqualTo(plan);
+        Run.of("fix", ON, "--rule", "exposure/nd-not-in-kit", rig.toString());
+        assertThat(Files.readString(rig)).contains("filters: [ND 0.3, ND 0.9, ND 0.6]\n");
+    }
+
+    @Test
+    void commentsInAListStay() throws IOException {
+        String plan = Files.readString(PAIR)
+                .replace(
+                        "    filters: [ND 0.6]\n",
+                        "    filters:\n      - ND 0.6   # the round one\n      # in the side box\n      - ND 0.3   # square\n");
+        Path rig = Files.writeString(folder.resolve("rig.yaml"), plan);
+        Run run = Run.of("fix", ON, "--rule", "exposure/mismatch", rig.toString());
+        assertThat(run.out()).contains("units.B.filters: [ND 0.6, ND 0.3] -> [ND 0.6]");
+        assertThat(Files.readString(rig))
+                .contains("    filters:\n      - ND 0.6   # the round one\n      # in the side box\n    white");
+    }
+
     @Test
     void onlyWhatIsChosen() throws IOException {
         Path rig = sample("rig.yaml");

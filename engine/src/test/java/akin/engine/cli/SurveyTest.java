@@ -425,6 +425,29 @@ class SurveyTest {
         assertThat(survey.get("assumed").toString()).contains("names no body");
     }
 
+    @Test
+    void aKitListMayLieInFoldersOfItsFolder(@TempDir Path folder) throws IOException {
+        String body = """
+                akin-gear: 1
+                bodies:
+                  %s:
+                    name: %s
+                    maker: Thorn
+                    mount: alder
+                    modes:
+                      open: {picture: 6144x3456, area: 24.0x13.5 mm, rates: [24000/1001]}
+                """;
+        Files.createDirectories(folder.resolve("hired/from-town"));
+        Files.createDirectories(folder.resolve(".old"));
+        Files.writeString(folder.resolve("hired/from-town/box.yml"), body.formatted("box-one", "Box One"));
+        Files.writeString(folder.resolve("own.yaml"), body.formatted("own-one", "Own One"));
+        Files.writeString(folder.resolve(".old/away.yaml"), body.formatted("old-one", "Old One"));
+        String found = survey(PAIR.toString(), "--candidates", folder.toString(), "--top", "all")
+                .get("candidates")
+                .toString();
+        assertThat(found).contains("box-one", "own-one").doesNotContain("old-one");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = ';',

@@ -109,6 +109,43 @@ class EditsTest {
                         "a",
                         "[3]",
                         "a: # c\n  [3]\nb: 2\n"),
+                edit(
+                        "an item less in a block list",
+                        "a:\n  - 1 # one\n  # of both\n  - 2 # two\nb: 2\n",
+                        "a",
+                        "[2]",
+                        "a:\n  # of both\n  - 2 # two\nb: 2\n"),
+                edit(
+                        "the last item less in a block list",
+                        "a:\n  - 1 # one\n  - 2 # two",
+                        "a",
+                        "[1]",
+                        "a:\n  - 1 # one"),
+                edit(
+                        "an item more in a block list",
+                        "a:\n- 1 # one\n- 2\n\nb: 2\n",
+                        "a",
+                        "[1, 2, 'x: y']",
+                        "a:\n- 1 # one\n- 2\n- 'x: y'\n\nb: 2\n"),
+                edit(
+                        "another last item in a block list with CRLF",
+                        "a:\r\n  - 1 # one\r\n  - 2 # two\r\nb: 2\r\n",
+                        "a",
+                        "[1, 3]",
+                        "a:\r\n  - 1 # one\r\n  - 3\r\nb: 2\r\n"),
+                edit(
+                        "other items, the comments between stay",
+                        "a:\n  - 1\n  # of both\n  - 2\nb: 2\n",
+                        "a",
+                        "[3]",
+                        "a:\n  # of both\n  - 3\nb: 2\n"),
+                edit(
+                        "no items, the comments stay",
+                        "a: # kit\n  - 1\n  # of both\n  - 2\nb: 2\n",
+                        "a",
+                        "[]",
+                        "a: [] # kit\n  # of both\nb: 2\n"),
+                edit("other items of a list of lists", "a:\n- - 1\n- - 2\nb: 2\n", "a", "[3]", "a: [3]\nb: 2\n"),
                 edit("a flow list for a value", "a: 1\n", "a", "[3, 4]", "a: [3, 4]\n"),
                 edit("a value for a block mapping", "a:\n  b: 1\n  c: 2\nd: 3\n", "a", "4", "a: 4\nd: 3\n"),
                 edit(

@@ -2,6 +2,7 @@ package akin.model.derived;
 
 import static java.util.Objects.requireNonNull;
 
+import akin.model.exposure.Light;
 import akin.model.exposure.NdStack;
 import akin.model.finding.Fix;
 import akin.model.gear.Profile;
@@ -32,6 +33,8 @@ import org.jspecify.annotations.Nullable;
  */
 public record DepthFix(Unit matched, FocusDepth own, Unit heroUnit, FocusDepth hero, Tolerances tolerances) {
 
+    private static final int TWELFTHS = 12;
+
     /** How far the entrance pupils are apart, in stops. */
     public double apart() {
         return Math.abs(own.stopsShallower(hero));
@@ -60,16 +63,24 @@ public record DepthFix(Unit matched, FocusDepth own, Unit heroUnit, FocusDepth h
 
     /** The setting that comes nearest to it. */
     public Aperture nearest() {
+        return nearest(wanted());
+    }
+
+    private Aperture nearest(double number) {
         StopRange range = StopRange.of(matched);
         Aperture set = stop(matched);
         return range == null
-                ? new Aperture(Math.max(0.5, Math.min(128, Math.round(wanted() * 10) / 10.0)), set.kind())
-                : range.nearest(wanted());
+                ? new Aperture(Math.max(0.5, Math.min(128, Math.round(number * 10) / 10.0)), set.kind())
+                : range.nearest(number);
     }
 
     /** How far the entrance pupils then still are apart, in stops. */
     public double left() {
-        return Math.abs(at(own, stop(matched), nearest()).stopsShallower(hero));
+        return left(nearest());
+    }
+
+    private double left(Aperture stop) {
+        return Math.abs(at(own, stop(matched), stop).stopsShallower(hero));
     }
 
     /** True when the nearest setting is within tolerance. */
@@ -140,47 +151,73 @@ public record DepthFix(Unit matched, FocusDepth own, Unit heroUnit, FocusDepth h
         return stop(matched).stopsFrom(stop);
     }
 
+    /** Settings of the ring within the tolerance, the exact one first: a twelfth of a stop is finer than any ring is read. */
+    private List<Aperture> within() {
+        List<Aperture> stops = new ArrayList<>();
+        for (int step = 0; step <= TWELFTHS * tolerance(); step++) {
+            for (int side : new int[] {-1, 1}) {
+                Aperture stop = nearest(wanted() * Light.ratio(side * step / (2.0 * TWELFTHS)));
+                if (left(stop) <= tolerance() && !stops.contains(stop)) {
+                    stops.add(stop);
+                }
+            }
+        }
+        return stops;
+    }
+
     /**
-     * The stop with the filters, or the ISO and filters, that give the hero's exposure: filters alone where they can,
-     * otherwise the ISO nearest to the planned one that is not under the profile's floor.
+     * The stop with the filters, or the ISO and filters, that give the hero's exposure: filters alone where they can, at the
+     * stop that is exact or else at one that is within the tolerance; otherwise the ISO nearest to the planned one that is
+     * not under the profile's floor.
      */
-    private Optional<Fix> paidBack(Kit kit, Aperture stop) {
+    private Optional<Fix> paidBack(Kit kit, Aperture exact) {
         List<NeutralDensity> filters = matched.filters();
         if (filters == null) {
             return Optional.empty();
         }
-        double nd = filters.stream().mapToDouble(NeutralDensity::stops).sum() + brighterBy(stop) + brighterThanHero();
         List<Double> pool = Stream.concat(
                         filters.stream(), kit.filters() == null ? Stream.of() : kit.filters().stream())
                 .map(NeutralDensity::density)
                 .filter(density -> density > 0)
                 .limit(32)
                 .toList();
-        Optional<List<NeutralDensity>> alone = stack(pool, nd);
-        if (alone.isPresent() && same(alone.get(), filters)) {
-            return Optional.empty();
-        }
-        if (alone.isPresent()) {
-            return Optional.of(described(
-                    Fix.set("set-stop-and-nd", matched.path("lens.stop"), stop)
-                            .and(matched.path("filters"), alone.get()),
-                    stop,
-                    alone.get()));
+        for (Aperture stop : within()) {
+            Optional<List<NeutralDensity>> alone = stack(pool, wantedNd(filters, stop));
+            if (alone.isPresent() && stop.equals(exact) && same(alone.get(), filters)) {
+                return Optional.empty();
+            }
+            if (alone.isPresent()) {
+                return Optional.of(described(
+                        carrying(Fix.set("set-stop-and-nd", matched.path("lens.stop"), stop), filters, alone.get()),
+                        stop,
+                        alone.get()));
+            }
         }
         Iso planned = matched.iso();
         if (planned == null) {
             return Optional.empty();
         }
         return usable(planned).stream()
-                .flatMap(iso -> stack(pool, nd + iso.stopsFrom(planned)).stream()
+                .flatMap(iso -> stack(pool, wantedNd(filters, exact) + iso.stopsFrom(planned)).stream()
                         .map(found -> described(
-                                        Fix.set("set-stop-and-iso", matched.path("lens.stop"), stop)
-                                                .and(matched.path("iso"), iso)
-                                                .and(matched.path("filters"), found),
-                                        stop,
+                                        carrying(
+                                                Fix.set("set-stop-and-iso", matched.path("lens.stop"), exact)
+                                                        .and(matched.path("iso"), iso),
+                                                filters,
+                                                found),
+                                        exact,
                                         found)
                                 .with("iso", null, iso)))
                 .findFirst();
+    }
+
+    /** With other filters, where they are others. */
+    private Fix carrying(Fix fix, List<NeutralDensity> now, List<NeutralDensity> then) {
+        return same(then, now) ? fix : fix.and(matched.path("filters"), then);
+    }
+
+    private double wantedNd(List<NeutralDensity> filters, Aperture stop) {
+        return filters.stream().mapToDouble(NeutralDensity::stops).sum() + brighterBy(stop) + brighterThanHero();
     }
 
     private static boolean same(List<NeutralDensity> a, List<NeutralDensity> b) {
@@ -196,7 +233,7 @@ public record DepthFix(Unit matched, FocusDepth own, Unit heroUnit, FocusDepth h
                 ? "no filter"
                 : String.join(
                         " + ", filters.stream().map(NeutralDensity::toString).toList());
-        return fix.with("stop", null, stop).with("filters", null, written).with("left", null, left(), "stops");
+        return fix.with("stop", null, stop).with("filters", null, written).with("left", null, left(stop), "stops");
     }
 
     private Optional<List<NeutralDensity>> stack(List<Double> pool, double stops) {
