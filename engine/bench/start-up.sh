@@ -5,8 +5,9 @@
 #
 # For each Java found (AKIN_BENCH_JAVAS: folders, colons between; else 17 and the newest under /usr/lib/jvm) it compiles a
 # program that prints one word, has akin make its class-data archive, and then runs, in turn, RUNS times over: that
-# program; akin --version; akin --help; akin check RIG. Medians of the whole process's wall time, ratios to the first,
-# and the largest resident set seen. In turn, so that a busy moment strikes all alike.
+# program; the rules alone, which is Drools loading the built-in rules and running them once on nothing, started as akin
+# is and with an archive of its own (no check can be under that); akin --version; akin --help; akin check RIG. Medians of
+# the whole process's wall time, ratios to the first, and the largest resident set seen. In turn, so that a busy moment strikes all alike.
 set -eu
 here=$(cd "$(dirname "$0")" && pwd -P)
 root=$(cd "$here/../.." && pwd -P)
@@ -38,6 +39,21 @@ public class Hello {
 }
 END
 
+cat >"$scratch/RulesAlone.java" <<'END'
+public class RulesAlone {
+    public static void main(String[] args) {
+        org.kie.api.runtime.KieSession session = akin.engine.assess.RuleBase.builtIn().newKieSession();
+        System.out.println(session.fireAllRules());
+        session.dispose();
+    }
+}
+END
+quick_start=$(sed -n "s/^quick_start='\(.*\)'$/\1/p" "$root/engine/bin/akin")
+jars=
+for jar in "$root"/engine/target/akin-engine-*.jar "$root"/engine/target/lib/*.jar; do
+  case $jar in *-sources.jar | *-javadoc.jar | *-tests.jar) ;; *) jars=$jars:$jar ;; esac
+done
+
 echo "rig: ${rig#"$root"/}; $runs runs each, in turn"
 IFS=:
 for home in $javas; do
@@ -46,12 +62,23 @@ for home in $javas; do
   "$home/bin/javac" -d "$scratch/hello" "$scratch/Hello.java"
   export AKIN_JAVA="$home" XDG_CACHE_HOME="$scratch/cache"
   AKIN_TRAIN=1 "$root/engine/bin/akin" --version >/dev/null
-  HELLO_JAVA=$home/bin/java HELLO=$scratch/hello AKIN=$root/engine/bin/akin RIG=$rig RUNS=$runs perl -e '
+  rm -rf "$scratch/alone"
+  "$home/bin/javac" -cp "${jars#:}" -d "$scratch/alone" "$scratch/RulesAlone.java"
+  "$home/bin/jar" cf "$scratch/alone.jar" -C "$scratch/alone" .
+  archive=$scratch/alone.$(basename "$home")
+  case $(sed -n 's/^JAVA_VERSION="\([0-9]*\).*/\1/p' "$home/release") in
+    17 | 18 | 19 | 2[0-3]) make=-XX:ArchiveClassesAtExit=$archive use=-XX:SharedArchiveFile=$archive ;;
+    *) make=-XX:AOTCacheOutput=$archive use=-XX:AOTCache=$archive ;;
+  esac
+  # The same options at its making, or the archive would not be taken.
+  "$home/bin/java" $quick_start -Xmx96m "$make" -cp "$scratch/alone.jar$jars" RulesAlone >/dev/null 2>&1
+  ALONE="$quick_start -Xmx96m -Xlog:disable $use" ALONE_PATH=$scratch/alone.jar$jars HELLO_JAVA=$home/bin/java HELLO=$scratch/hello AKIN=$root/engine/bin/akin RIG=$rig RUNS=$runs perl -e '
     use strict;
     use warnings;
     use Time::HiRes qw(time);
     my @what = (
         ["hello", $ENV{HELLO_JAVA}, "-cp", $ENV{HELLO}, "Hello"],
+        ["rules alone", $ENV{HELLO_JAVA}, split(/ /, $ENV{ALONE}), "-cp", $ENV{ALONE_PATH}, "RulesAlone"],
         ["akin --version", $ENV{AKIN}, "--version"],
         ["akin --help", $ENV{AKIN}, "--help"],
         ["akin check", $ENV{AKIN}, "check", $ENV{RIG}],

@@ -586,9 +586,10 @@ public final class Solver {
                     reasons(only(first, end)));
         }
 
-        private List<Finding> only(Judged one, Judged other) {
-            Set<String> there = other.findings().stream().map(this::subject).collect(Collectors.toSet());
-            return one.findings().stream()
+        /** What is found in a plan and not in one that it is held against. */
+        private List<Finding> only(Judged plan, Judged against) {
+            Set<String> there = against.findings().stream().map(this::subject).collect(Collectors.toSet());
+            return plan.findings().stream()
                     .filter(finding -> !there.contains(subject(finding)))
                     .toList();
         }
@@ -608,9 +609,9 @@ public final class Solver {
                 List<Finding> more = List.of();
                 Settings without = put(end.settings(), knob);
                 if (without != null) {
-                    Judged other = judge(without);
-                    back = only(other, end);
-                    more = other.findings().stream()
+                    Judged put = judge(without);
+                    back = only(put, end);
+                    more = put.findings().stream()
                             .filter(finding -> end.findings().stream()
                                     .anyMatch(f ->
                                             subject(f).equals(subject(finding)) && f.magnitude() < finding.magnitude()))

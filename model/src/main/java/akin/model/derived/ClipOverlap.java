@@ -46,7 +46,7 @@ public record ClipOverlap(String unitName, String reel, String earlier, String l
             }
         }
         for (ClipSpan span : spans) {
-            if (running != null && running != span && end > span.first() && span.frames() > 0) {
+            if (running != null && !running.equals(span) && end > span.first() && span.frames() > 0) {
                 long shared = Math.min(end, span.first() + span.frames()) - span.first();
                 overlaps.add(new ClipOverlap(span.unitName(), span.reel(), running.clip(), span.clip(), shared));
             }
