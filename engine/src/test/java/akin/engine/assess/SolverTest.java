@@ -240,7 +240,10 @@ class SolverTest {
         return Score.of(BOOK, findings, Coverage.of(BOOK, rig, outcome).unchecked());
     }
 
-    /** No one setting of any answer, set to anything else that the gear offers, makes it better. */
+    /**
+     * Of any answer one setting, set to anything else that the gear offers, does not make it better: one such change drawn for each
+     * answer of each kit. Of the first answers the test above leaves none out.
+     */
     @Test
     void noSingleChangeImprovesAnAnswer() {
         List<String> better = IntStream.range(0, KITS)
