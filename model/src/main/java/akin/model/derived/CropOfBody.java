@@ -8,6 +8,9 @@ import akin.model.gear.Rates;
 import akin.model.quantity.Area;
 import akin.model.quantity.FrameRate;
 import akin.model.quantity.Timespan;
+import akin.model.rig.Delivery;
+import akin.model.rig.FittedLens;
+import akin.model.rig.Production;
 import akin.model.rig.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -21,11 +24,14 @@ import org.jspecify.annotations.Nullable;
  * @param unitName name of the unit
  * @param mode the mode that it is in
  * @param widest the mode that reads most; the same where none reads more
+ * @param shape width over height of what is delivered, as it lies on the sensor; null where it is not known
  */
-public record CropOfBody(String unitName, Mode mode, Mode widest) implements Derived {
+public record CropOfBody(
+        String unitName, Mode mode, Mode widest, @Nullable Double shape) implements Derived {
 
     /** The comparison, or what is missing for it. */
-    public static List<Object> derive(Unit unit) {
+    public static List<Object> derive(Unit unit, Production production) {
+        Double shape = shape(unit, production);
         Inputs inputs = Inputs.of(CropOfBody.class, unit);
         unit.body().modes().values().stream()
                 .sorted(Comparator.comparing(Mode::id))
@@ -34,18 +40,48 @@ public record CropOfBody(String unitName, Mode mode, Mode widest) implements Der
                 unit.name(),
                 unit.mode(),
                 unit.body().modes().values().stream()
-                        .max(Comparator.comparingDouble(CropOfBody::diagonal).thenComparing(Mode::id))
-                        .orElse(unit.mode())));
+                        .max(Comparator.<Mode>comparingDouble(mode -> factor(mode, unit.mode(), shape))
+                                .thenComparing(Mode::id))
+                        .orElse(unit.mode()),
+                shape));
     }
 
-    private static double diagonal(Mode mode) {
+    private static @Nullable Double shape(Unit unit, Production production) {
+        Delivery delivery = production.delivery();
+        FittedLens fitted = unit.lens();
+        Double squeeze = fitted == null ? null : fitted.lens().squeeze();
+        if (delivery == null || delivery.picture() == null) {
+            return null;
+        }
+        return delivery.picture().aspect() / (squeeze == null ? 1 : squeeze);
+    }
+
+    /** Of as much of the mode as has the shape; of all of it where there is none. */
+    private static double diagonal(Mode mode, @Nullable Double shape) {
         Area area = mode.activeArea();
-        return area == null ? 0 : area.diagonalMm();
+        if (area == null) {
+            return 0;
+        }
+        return shape == null
+                ? area.diagonalMm()
+                : Math.hypot(
+                        Math.min(area.widthMm(), area.heightMm() * shape),
+                        Math.min(area.heightMm(), area.widthMm() / shape));
+    }
+
+    /**
+     * How many times as long the diagonal of one mode is as that of another: of all they read, or of as much of it as has the
+     * shape, whichever is less. A taller mode is no wider when both are cut to one shape, and one that is cut for being wider
+     * reads no less.
+     */
+    private static double factor(Mode one, Mode other, @Nullable Double shape) {
+        double whole = diagonal(one, null) / diagonal(other, null);
+        return Math.min(whole, diagonal(one, shape) / diagonal(other, shape));
     }
 
     /** How many times as long the diagonal of the widest mode is; 1 or above. */
     public double factor() {
-        return diagonal(widest) / diagonal(mode);
+        return factor(widest, mode, shape);
     }
 
     /** The same in per cent over 1. */
@@ -56,6 +92,11 @@ public record CropOfBody(String unitName, Mode mode, Mode widest) implements Der
     /** Stops of light that the smaller area gathers less at the same stop, which is what makes it noisier. */
     public double lightLost() {
         return 2 * Math.log(factor()) / Math.log(2);
+    }
+
+    /** What is compared, in words, with which the sentence begins. */
+    public String compared() {
+        return factor() < factor(widest, mode, null) ? "Cut to the delivered shape, " : "";
     }
 
     /** What else changes, in words. */
