@@ -75,9 +75,10 @@ public record Readout(String unitName, double milliseconds) implements Derived {
                         skew.scene().name(),
                         skew.pan()))
                 .toList();
-        return all.isEmpty()
-                ? "no skew known, since no pan is planned or the view is not known"
-                : String.join("; ", all);
+        if (milliseconds == 0) {
+            return "none";
+        }
+        return all.isEmpty() ? "not known, for want of a planned pan or of the view" : String.join("; ", all);
     }
 
     /** Skew in pixels of the unit's own picture, for each scene with a pan; from the second scene on with its number. */
