@@ -6,9 +6,9 @@ import akin.model.quantity.Iso;
 import akin.model.rig.Rig;
 import akin.model.rig.Tolerance;
 import akin.model.rig.Unit;
+import akin.model.tone.TonePlacement;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 
 /** How two units of different headroom can be made to clip alike. */
@@ -18,12 +18,12 @@ public final class HeadroomFix {
 
     /**
      * Where the unit clips first, the lowest ISO of its menu that gives it the hero's headroom, paid for with neutral
-     * density; and in every case exposing for the one that clips first.
+     * density, unless its shadows lose so much that the push shows; and in every case exposing for the one that clips first.
      */
     public static List<Fix> fixes(Rig rig, Unit unit, ToneRange hero, ToneRange range) {
         List<Fix> fixes = new ArrayList<>();
         if (range.headroom() < hero.headroom()) {
-            raise(rig, unit, hero.headroom(), range.iso()).ifPresent(fixes::add);
+            raise(rig, unit, hero.headroom(), range).ifPresent(fixes::add);
         }
         ToneRange shorter = range.headroom() < hero.headroom() ? range : hero;
         fixes.add(Fix.advise("expose-for-shorter")
@@ -32,18 +32,28 @@ public final class HeadroomFix {
         return List.copyOf(fixes);
     }
 
-    private static Optional<Fix> raise(Rig rig, Unit unit, double wanted, Iso now) {
+    private static Optional<Fix> raise(Rig rig, Unit unit, double wanted, ToneRange now) {
         IsoMenu menu = unit.body().iso();
+        if (menu == null) {
+            return Optional.empty();
+        }
         double allowed = rig.match().tolerances().of(Tolerance.HEADROOM);
-        return menu == null
-                ? Optional.empty()
-                : menu.offered().stream()
-                        .filter(iso -> iso.value() > now.value())
-                        .filter(iso ->
-                                Math.abs(Objects.requireNonNullElse(ToneRange.headroomAt(unit, iso), 0.0) - wanted)
-                                        <= allowed)
-                        .map(iso -> LightFix.setIso(rig, unit, iso, "raise-iso"))
-                        .flatMap(Optional::stream)
-                        .findFirst();
+        for (Iso iso : menu.offered()) {
+            TonePlacement then = ToneRange.placementAt(unit, iso);
+            if (iso.value() <= now.iso().value()
+                    || then == null
+                    || Math.abs(then.headroomStops().orElse(0) - wanted) > allowed) {
+                continue;
+            }
+            // What highlights gain over the base, shadows lose.
+            double lost = then.highlightShiftStops() - now.placement().highlightShiftStops();
+            Optional<Fix> fix = lost >= rig.match().tolerances().of(Tolerance.PUSH)
+                    ? Optional.empty()
+                    : LightFix.setIso(rig, unit, iso, "raise-iso");
+            if (fix.isPresent()) {
+                return fix.map(set -> set.with("lost", null, lost, "stops"));
+            }
+        }
+        return Optional.empty();
     }
 }

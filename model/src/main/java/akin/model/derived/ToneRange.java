@@ -75,6 +75,12 @@ public record ToneRange(
 
     /** The headroom that a unit would have at another ISO; null when something for it is missing. */
     static @Nullable Double headroomAt(Unit unit, Iso iso) {
+        TonePlacement placement = placementAt(unit, iso);
+        return placement == null ? null : (Double) placement.headroomStops().orElseThrow();
+    }
+
+    /** Where a unit would put what it sees at another ISO; null when something for it is missing. */
+    static @Nullable TonePlacement placementAt(Unit unit, Iso iso) {
         ToneRange range = known(unit);
         if (range == null) {
             return null;
@@ -84,9 +90,7 @@ public record ToneRange(
                         unit.name(), iso, IsoBases.of(unit, writing(unit)).bases())
                 .working()
                 .value();
-        return new TonePlacement(now.encoding(), iso.value(), base, now.sensorClipAtBase(), now.floorStopsAtBase())
-                .headroomStops()
-                .orElseThrow();
+        return new TonePlacement(now.encoding(), iso.value(), base, now.sensorClipAtBase(), now.floorStopsAtBase());
     }
 
     /**
