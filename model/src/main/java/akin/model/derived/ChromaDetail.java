@@ -5,9 +5,11 @@ import static java.util.Objects.requireNonNull;
 import akin.model.finding.Fix;
 import akin.model.finding.WhereFound;
 import akin.model.gear.Codec;
+import akin.model.gear.Output;
 import akin.model.gear.Recorder;
 import akin.model.rig.Unit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -41,9 +43,25 @@ public record ChromaDetail(String unitName, String sampling, double share) imple
         if (codec.kind() == Codec.Kind.RAW) {
             return List.of();
         }
-        Double share = share(codec);
-        return inputs.input(GradingRoom.path(unit, codec, "chroma"), WhereFound.SPEC_SHEET, share)
-                .derive(() -> new ChromaDetail(unit.name(), requireNonNull(codec.chroma()), requireNonNull(share)));
+        inputs.input(GradingRoom.path(unit, codec, "chroma"), WhereFound.SPEC_SHEET, share(codec));
+        Output output = unit.recording().output();
+        if (output != null && output.kind() != Codec.Kind.RAW) {
+            inputs.body("outputs." + output.id() + ".chroma", WhereFound.SPEC_SHEET, share(output.chroma()));
+        }
+        return inputs.derive(() -> {
+            String sampling = recorded(unit, requireNonNull(codec.chroma()));
+            return new ChromaDetail(unit.name(), sampling, requireNonNull(share(sampling)));
+        });
+    }
+
+    /** How colour is sampled in the file: no finer than the output sends it to the recorder. */
+    private static String recorded(Unit unit, String written) {
+        Output output = unit.recording().output();
+        Double sent = output == null || output.kind() == Codec.Kind.RAW ? null : share(output.chroma());
+        Double own = share(written);
+        return sent == null || own == null || sent >= own
+                ? written
+                : requireNonNull(requireNonNull(output).chroma());
     }
 
     /** The key under a unit that says what it writes. */
@@ -56,10 +74,14 @@ public record ChromaDetail(String unitName, String sampling, double share) imple
      * codec does not say.
      */
     static @Nullable Double share(Codec codec) {
-        if (codec.chroma() == null) {
+        return share(codec.chroma());
+    }
+
+    private static @Nullable Double share(@Nullable String sampling) {
+        if (sampling == null) {
             return null;
         }
-        Matcher parts = SAMPLING.matcher(codec.chroma());
+        Matcher parts = SAMPLING.matcher(sampling);
         return parts.matches()
                 ? (Double) ((Integer.parseInt(parts.group(1)) + Integer.parseInt(parts.group(2))) / 8.0)
                 : null;
@@ -80,29 +102,39 @@ public record ChromaDetail(String unitName, String sampling, double share) imple
         return share < other.share ? other : this;
     }
 
-    /** Another codec of the same device with at least this detail; or care in post. Keys: finer, care. */
+    /**
+     * Another codec of the same device with this detail, one with as many bits as now before one with fewer; or care in post.
+     * Keys: finer, care.
+     */
     public static List<Fix> fixes(Unit unit, ChromaDetail wanted) {
         List<Fix> fixes = new ArrayList<>();
+        Codec now = unit.recording().codec();
+        int bits = now == null || now.bits() == null ? 0 : now.bits();
         codecs(unit).values().stream()
-                .filter(codec -> codec.kind() == Codec.Kind.ENCODED)
+                .filter(codec -> codec.kind() == Codec.Kind.ENCODED && codec.chroma() != null)
                 .filter(codec -> {
-                    Double share = share(codec);
+                    Double share = share(recorded(unit, requireNonNull(codec.chroma())));
                     return share != null && share == wanted.share;
                 })
-                .findFirst()
+                .min(Comparator.<Codec, Boolean>comparing(codec -> codec.bits() == null || codec.bits() < bits)
+                        .thenComparing(Codec::id))
                 .ifPresent(codec -> fixes.add(
                         Fix.set("finer", unit.path(key(unit)), codec.id()).with("codec", null, codec.id())));
         fixes.add(Fix.advise("care"));
         return fixes;
     }
 
-    /** The codecs that the device which records a unit offers in its mode, by id. */
+    /** The codecs that the device which records a unit offers in its mode, by id; raw ones only where raw values reach it. */
     static Map<String, Codec> codecs(Unit unit) {
         Recorder recorder = unit.recording().recorder();
         List<String> offered = unit.mode().codecs();
         Map<String, Codec> codecs = new TreeMap<>(recorder == null ? unit.body().codecs() : recorder.codecs());
         if (recorder == null && offered != null) {
             codecs.keySet().retainAll(offered);
+        }
+        Output output = unit.recording().output();
+        if (output != null && output.kind() == Codec.Kind.ENCODED) {
+            codecs.values().removeIf(codec -> codec.kind() == Codec.Kind.RAW);
         }
         return codecs;
     }
@@ -111,7 +143,8 @@ public record ChromaDetail(String unitName, String sampling, double share) imple
     public static List<Fix> codecWith(Unit unit, Codec.Kind kind, int bits, String key, String otherwise) {
         List<Fix> fixes = new ArrayList<>();
         codecs(unit).values().stream()
-                .filter(codec -> codec.kind() == kind && codec.bits() != null && codec.bits() >= bits)
+                .filter(codec ->
+                        codec.kind() == kind && codec.bits() != null && GradingRoom.bits(unit, codec.bits()) >= bits)
                 .findFirst()
                 .ifPresent(codec ->
                         fixes.add(Fix.set(key, unit.path(key(unit)), codec.id()).with("codec", null, codec.id())));

@@ -4,7 +4,6 @@ import static java.util.Objects.requireNonNull;
 
 import akin.model.finding.WhereFound;
 import akin.model.footage.Clip;
-import akin.model.gear.Output;
 import akin.model.quantity.PictureSize;
 import akin.model.rig.Unit;
 import java.util.List;
@@ -21,9 +20,7 @@ public record ClipSize(String unitName, String clip, PictureSize planned, Pictur
 
     /** The size, or what is missing for it. */
     public static List<Object> derive(Unit unit, Clip clip) {
-        Output output = unit.recording().output();
-        PictureSize planned =
-                output == null || output.picture() == null ? unit.mode().picture() : output.picture();
+        PictureSize planned = unit.recordedPicture();
         return Inputs.of(ClipSize.class, unit, clip)
                 .mode("picture", WhereFound.SPEC_SHEET, planned)
                 .clip("picture", clip.picture())

@@ -32,7 +32,8 @@ public record ClockDrift(String unitName, double ppm, double hours, double frame
     /** The drift, or what is missing for it. */
     public static List<Object> derive(Production production, Unit unit) {
         TimecodeSource source = unit.sync().source();
-        if (source == null || !source.common()) {
+        // What runs off speed has no sync sound, and its timecode counts another rate.
+        if (source == null || !source.common() || RatePlan.offSpeed(production, unit)) {
             return List.of();
         }
         Inputs inputs = Inputs.of(ClockDrift.class, unit);

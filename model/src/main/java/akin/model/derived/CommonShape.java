@@ -54,7 +54,7 @@ public record CommonShape(Unit matched, Frame own, Frame hero, BigFraction ratio
     public List<Fix> fixes(double tolerance) {
         List<Fix> fixes = new ArrayList<>();
         for (Mode mode : Alternatives.modes(matched)) {
-            PictureSize picture = mode.picture();
+            PictureSize picture = DeliveryRoom.sentAsItIs(matched) ? mode.picture() : null;
             if (picture != null && apart(new Frame(matched.name(), picture, own.squeeze(), 1).shape()) <= tolerance) {
                 fixes.add(Fix.set("like-hero", matched.path("mode"), mode.id())
                         .with("mode", null, mode.id())

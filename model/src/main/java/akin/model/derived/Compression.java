@@ -44,7 +44,7 @@ public record Compression(String unitName, Codec.Kind kind, double ratio) implem
 
     /** The ratio of a codec in the mode and at the rate of a unit; null when something for it is not known. */
     static @Nullable Double ratio(Codec codec, Unit unit) {
-        PictureSize picture = unit.mode().picture();
+        PictureSize picture = unit.recordedPicture();
         Double share = codec.kind() == Codec.Kind.RAW ? (Double) 0.0 : ChromaDetail.share(codec);
         if (picture == null || share == null || codec.bits() == null || codec.data() == null) {
             return null;

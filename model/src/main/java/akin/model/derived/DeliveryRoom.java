@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import akin.model.finding.Fix;
 import akin.model.finding.WhereFound;
 import akin.model.gear.Mode;
+import akin.model.gear.Output;
 import akin.model.gear.Stabilisation;
 import akin.model.optics.PictureShape;
 import akin.model.quantity.PictureSize;
@@ -76,6 +77,12 @@ public record DeliveryRoom(String unitName, Frame frame, PictureSize delivered) 
         return words;
     }
 
+    /** False where the output that feeds the recorder sends one picture whatever the mode is. */
+    static boolean sentAsItIs(Unit unit) {
+        Output output = unit.recording().output();
+        return output == null || output.picture() == null;
+    }
+
     private String ratio() {
         return String.format(Locale.ROOT, "%.2f:1", delivered.aspect());
     }
@@ -94,7 +101,7 @@ public record DeliveryRoom(String unitName, Frame frame, PictureSize delivered) 
         @Nullable Mode best = null;
         int least = Integer.MAX_VALUE;
         for (Mode mode : Alternatives.modes(unit)) {
-            PictureSize picture = mode.picture();
+            PictureSize picture = sentAsItIs(unit) ? mode.picture() : null;
             if (picture != null
                     && picture.width() < least
                     && percentShort(new Frame(unitName, picture, frame.squeeze(), frame.shareUsed()), enlargedPercent)

@@ -24,7 +24,7 @@ public record Frame(String unitName, PictureSize picture, double squeeze, double
     /** The picture, or what is missing for it. */
     public static List<Object> derive(Unit unit) {
         FittedLens fitted = unit.lens();
-        PictureSize picture = unit.mode().picture();
+        PictureSize picture = unit.recordedPicture();
         Inputs inputs = Inputs.of(Frame.class, unit)
                 .mode("picture", WhereFound.SPEC_SHEET, picture)
                 .setting("lens", fitted);

@@ -4,6 +4,7 @@ import static java.util.Objects.requireNonNull;
 
 import akin.model.finding.WhereFound;
 import akin.model.gear.Codec;
+import akin.model.gear.Output;
 import akin.model.rig.Unit;
 import java.util.List;
 
@@ -13,7 +14,7 @@ import java.util.List;
  *
  * @param unitName name of the unit
  * @param kind raw values or an encoded picture
- * @param bits bits a sample
+ * @param bits bits a sample: those of the codec, or those that the output sends to the recorder where they are fewer
  */
 public record GradingRoom(String unitName, Codec.Kind kind, int bits) implements Derived {
 
@@ -25,12 +26,22 @@ public record GradingRoom(String unitName, Codec.Kind kind, int bits) implements
         Codec codec = unit.recording().codec();
         String key = unit.recording().external() ? "recorder.codec" : "codec";
         Inputs inputs = Inputs.of(GradingRoom.class, unit).setting(key, codec);
+        Output output = unit.recording().output();
         if (codec != null) {
             inputs.input(path(unit, codec, "kind"), WhereFound.SPEC_SHEET, codec.kind());
             inputs.input(path(unit, codec, "bits"), WhereFound.SPEC_SHEET, codec.bits());
         }
+        if (output != null) {
+            inputs.body("outputs." + output.id() + ".bits", WhereFound.SPEC_SHEET, output.bits());
+        }
         return inputs.derive(() -> new GradingRoom(
-                unit.name(), requireNonNull(requireNonNull(codec).kind()), requireNonNull(codec.bits())));
+                unit.name(), requireNonNull(requireNonNull(codec).kind()), bits(unit, requireNonNull(codec.bits()))));
+    }
+
+    /** Bits of a sample that hold picture: no more than the output sends to the recorder. */
+    static int bits(Unit unit, int written) {
+        Output output = unit.recording().output();
+        return output == null || output.bits() == null ? written : Math.min(written, output.bits());
     }
 
     static String path(Unit unit, Codec codec, String fact) {

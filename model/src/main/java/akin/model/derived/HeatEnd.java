@@ -9,6 +9,7 @@ import akin.model.quantity.Timespan;
 import akin.model.rig.Rig;
 import akin.model.rig.Unit;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * After how long heat ends a recording in the mode of a unit. Only where takes are planned.
@@ -22,13 +23,18 @@ public record HeatEnd(String unitName, TimeLimit limit, PlannedTakes takes) impl
     /** The limit, or what is missing for it. */
     public static List<Object> derive(Rig rig, Unit unit) {
         PlannedTakes takes = PlannedTakes.of(rig, unit);
-        if (takes.longestMinutes() == 0) {
+        if (takes.none()) {
             return List.of();
         }
         TimeLimit limit = unit.mode().heatLimit();
-        return Inputs.of(HeatEnd.class, unit)
-                .mode("heat-limit", WhereFound.TEST, limit)
+        Inputs inputs = Inputs.of(HeatEnd.class, unit).mode("heat-limit", WhereFound.TEST, limit);
+        return (settled(limit, takes, unit) ? inputs : takes.require(inputs))
                 .derive(() -> new HeatEnd(unit.name(), requireNonNull(limit), takes));
+    }
+
+    /** True where a take that is not planned changes nothing: there is no limit, or one that is planned outlasts it. */
+    private static boolean settled(@Nullable TimeLimit limit, PlannedTakes takes, Unit unit) {
+        return limit != null && (limit.after() == null || new HeatEnd(unit.name(), limit, takes).tooSoon());
     }
 
     /** True when the longest take outlasts the limit. */

@@ -103,7 +103,17 @@ public record Link(
                 connector,
                 signal.gigabits(unit.rate()),
                 connector.gigabits(unit.rate()),
-                signal.refusals(input));
+                refusals(unit, signal, input));
+    }
+
+    /** Why the recorder cannot write this signal as planned, in words; empty when it can. */
+    private static List<String> refusals(Unit unit, LinkSignal signal, Input input) {
+        List<String> why = new ArrayList<>(signal.refusals(input));
+        Codec codec = unit.recording().codec();
+        if (codec != null && codec.kind() == Codec.Kind.RAW && signal.kind() == Codec.Kind.ENCODED) {
+            why.add("a developed picture is sent, and " + codec.id() + " is raw");
+        }
+        return why;
     }
 
     private static Connector narrower(Connector sends, Input input, FrameRate rate) {
@@ -152,7 +162,7 @@ public record Link(
         LinkSignal signal = LinkSignal.of(unit, candidate);
         return signal != null
                 && LinkSignal.known(signal.chroma())
-                && signal.refusals(into).isEmpty()
+                && refusals(unit, signal, into).isEmpty()
                 && signal.gigabits(unit.rate())
                         <= narrower(signal.connector(), into, unit.rate()).gigabits(unit.rate()) * (1 + ROUNDING);
     }

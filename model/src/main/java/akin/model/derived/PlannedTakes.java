@@ -1,6 +1,7 @@
 package akin.model.derived;
 
 import akin.model.finding.Fix;
+import akin.model.finding.WhereFound;
 import akin.model.quantity.Timespan;
 import akin.model.rig.Rig;
 import akin.model.rig.Scene;
@@ -16,9 +17,15 @@ import org.jspecify.annotations.Nullable;
  * @param longestMinutes the longest take of all scenes, in minutes; 0 when none is planned
  * @param scene name of the scene with the longest take
  * @param path dotted path of the longest take
+ * @param unknown dotted path of a longest take that is not planned where others are; null when there is none
  * @param totalMinutes all scenes together, in minutes; a scene of which only its longest take is known counts that
  */
-public record PlannedTakes(double longestMinutes, String scene, String path, double totalMinutes) {
+public record PlannedTakes(
+        double longestMinutes,
+        String scene,
+        String path,
+        @Nullable String unknown,
+        double totalMinutes) {
 
     private static final double MILLISECONDS = 60_000;
 
@@ -28,6 +35,7 @@ public record PlannedTakes(double longestMinutes, String scene, String path, dou
         double total = 0;
         String scene = "";
         String path = "";
+        String unknown = null;
         for (Scene one : rig.scenes()) {
             Takes takes = one.takes();
             if (takes == null || !one.shotBy(unit.name())) {
@@ -35,17 +43,25 @@ public record PlannedTakes(double longestMinutes, String scene, String path, dou
             }
             double take = minutes(takes.longest());
             total += Math.max(take, minutes(takes.total()));
+            if (take == 0 && minutes(takes.total()) > 0 && unknown == null) {
+                unknown = one.path("takes.longest");
+            }
             if (take > longest) {
                 longest = take;
                 scene = one.name();
                 path = one.path("takes.longest");
             }
         }
-        return new PlannedTakes(longest, scene, path, total);
+        return new PlannedTakes(longest, scene, path, unknown, total);
     }
 
     private static double minutes(@Nullable Timespan span) {
         return span == null ? 0 : span.milliseconds() / MILLISECONDS;
+    }
+
+    /** Names the longest take as needed, where it is not planned and takes are. */
+    Inputs require(Inputs inputs) {
+        return unknown == null ? inputs : inputs.input(unknown, WhereFound.PLAN, null);
     }
 
     /** True when nothing is planned. */

@@ -49,7 +49,7 @@ public record Readout(String unitName, double milliseconds) implements Derived {
 
     private List<Skew> skews(Rig rig, Unit unit) {
         List<Skew> all = new ArrayList<>();
-        PictureSize picture = unit.mode().picture();
+        PictureSize picture = unit.recordedPicture();
         if (picture == null || !(View.derive(unit, rig.match()).get(0) instanceof View view)) {
             return all;
         }

@@ -24,13 +24,13 @@ public record TakeEnd(String unitName, TimeLimit limit, PlannedTakes takes) impl
     /** The limit, or what is missing for it. */
     public static List<Object> derive(Rig rig, Unit unit) {
         PlannedTakes takes = PlannedTakes.of(rig, unit);
-        if (takes.longestMinutes() == 0) {
+        if (takes.none()) {
             return List.of();
         }
         Clips clips = clips(unit);
         TimeLimit limit = clips == null ? null : clips.limit();
-        return Inputs.of(TakeEnd.class, unit)
-                .input(clipsPath(unit, "limit"), WhereFound.MANUAL, limit)
+        Inputs inputs = Inputs.of(TakeEnd.class, unit).input(clipsPath(unit, "limit"), WhereFound.MANUAL, limit);
+        return (settled(limit, takes, unit) ? inputs : takes.require(inputs))
                 .derive(() -> new TakeEnd(unit.name(), requireNonNull(limit), takes));
     }
 
@@ -44,6 +44,11 @@ public record TakeEnd(String unitName, TimeLimit limit, PlannedTakes takes) impl
     static String clipsPath(Unit unit, String key) {
         var recorder = unit.recording().recorder();
         return recorder == null ? unit.body().path("clips." + key) : recorder.path("clips." + key);
+    }
+
+    /** True where a take that is not planned changes nothing: there is no limit, or one that is planned outlasts it. */
+    private static boolean settled(@Nullable TimeLimit limit, PlannedTakes takes, Unit unit) {
+        return limit != null && (limit.after() == null || new TakeEnd(unit.name(), limit, takes).tooSoon());
     }
 
     /** True when the longest take outlasts the limit. */

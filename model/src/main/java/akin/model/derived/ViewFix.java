@@ -171,7 +171,7 @@ public record ViewFix(
      */
     public Severity severity(Unit heroUnit, Production production) {
         Unit whose = wider() > 0 ? matched : heroUnit;
-        PictureSize picture = whose.mode().picture();
+        PictureSize picture = whose.recordedPicture();
         PictureSize delivered =
                 production.delivery() == null ? null : production.delivery().picture();
         if (picture == null || delivered == null) {

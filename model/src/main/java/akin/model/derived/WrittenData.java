@@ -41,7 +41,7 @@ public record WrittenData(String unitName, double bitsPerSecond, double mediaBit
                     GradingRoom.path(unit, codec, "data.rate"),
                     WhereFound.SPEC_SHEET,
                     data == null ? null : data.rate());
-            inputs.mode("picture", WhereFound.SPEC_SHEET, unit.mode().picture());
+            inputs.mode("picture", WhereFound.SPEC_SHEET, unit.recordedPicture());
         }
         return inputs;
     }
@@ -49,7 +49,7 @@ public record WrittenData(String unitName, double bitsPerSecond, double mediaBit
     /** Bits a second, once everything that {@link #flow} names is known. */
     static double bits(Unit unit) {
         DataFlow data = requireNonNull(requireNonNull(unit.recording().codec()).data());
-        return requireNonNull(data.bitsPerSecond(requireNonNull(unit.mode().picture()), unit.rate()));
+        return requireNonNull(data.bitsPerSecond(requireNonNull(unit.recordedPicture()), unit.rate()));
     }
 
     /** What the media would have to take, with this much to spare, in bits a second. */

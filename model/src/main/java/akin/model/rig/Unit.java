@@ -9,6 +9,7 @@ import akin.model.quantity.ColourTemperature;
 import akin.model.quantity.FrameRate;
 import akin.model.quantity.Iso;
 import akin.model.quantity.NeutralDensity;
+import akin.model.quantity.PictureSize;
 import akin.model.quantity.Shutter;
 import akin.model.quantity.Tint;
 import akin.model.tone.Encoding;
@@ -77,6 +78,16 @@ public record Unit(
     /** The dotted path of one of its keys, such as {@code units.B.shutter}. */
     public String path(String key) {
         return "units." + name + "." + key;
+    }
+
+    /**
+     * Pixels that end up in the file: those of the output that feeds the recorder where it sends others than the mode; null
+     * when not known.
+     */
+    public @Nullable PictureSize recordedPicture() {
+        PictureSize sent =
+                recording.output() == null ? null : recording.output().picture();
+        return sent == null ? mode.picture() : sent;
     }
 
     /** True when the rig file gives a reason for this setting, by its key under the unit. */

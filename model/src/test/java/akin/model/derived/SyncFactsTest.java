@@ -68,7 +68,7 @@ class SyncFactsTest {
     /** Arithmetic: 512 GB at 400 Mbit/s are 10240 s. */
     @Test
     void cardsHoldMinutes() {
-        PlannedTakes takes = new PlannedTakes(148, "stage", "scenes.0.takes.longest", 297);
+        PlannedTakes takes = new PlannedTakes(148, "stage", "scenes.0.takes.longest", null, 297);
         MediaRoom room = new MediaRoom("B", 10240 / 60.0, 2, takes);
         assertThat(room.takeTooLong(15)).isFalse();
         assertThat(room.takeTooLong(16)).isTrue();
