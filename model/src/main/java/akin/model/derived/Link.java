@@ -24,7 +24,8 @@ import java.util.Optional;
  * @param input id of the recorder's input
  * @param recorder what to call the recorder
  * @param connector the slower standard of the two ends, or that of the output where they do not fit
- * @param gigabits picture sent, in Gbit/s
+ * @param gigabits what is sent, in Gbit/s
+ * @param sum how that comes about, in words
  * @param nominal what the connector carries, in Gbit/s
  * @param refusals why the input does not take the signal, in words; empty when it does
  */
@@ -35,6 +36,7 @@ public record Link(
         String recorder,
         Connector connector,
         double gigabits,
+        String sum,
         double nominal,
         List<String> refusals)
         implements Derived {
@@ -102,6 +104,7 @@ public record Link(
                 recorder.called(),
                 connector,
                 signal.gigabits(unit.rate()),
+                signal.sum(unit.rate()),
                 connector.gigabits(unit.rate()),
                 refusals(unit, signal, input));
     }

@@ -7,8 +7,11 @@ import akin.model.gear.Output;
 import akin.model.quantity.FrameRate;
 import akin.model.quantity.PictureSize;
 import akin.model.rig.Unit;
+import akin.model.timing.PictureTiming;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -58,9 +61,42 @@ record LinkSignal(Connector connector, Codec.Kind kind, int bits, String chroma,
     }
 
     /**
-     * Bits of picture a second, in Gbit/s: width x height x bits x samples x rate. Arithmetic; blanking not counted.
+     * Bits a second on the link, in Gbit/s. Of a developed picture over HDMI at a published timing all of its clock, blanking
+     * included: 24 bits to a pixel, by bits / 8 for 4:4:4, half of that for 4:2:0, and for 4:2:2 as they are up to 12 bits (HDMI
+     * 1.4b and 2.0, from memory). Otherwise the picture alone: width x height x bits x samples x rate.
      */
     double gigabits(FrameRate rate) {
+        return timing(rate)
+                .map(timing -> timing.megahertz(rate) * bitsOfPixel() / 1000)
+                .orElseGet(() -> payload(rate));
+    }
+
+    /** How {@link #gigabits} comes about, in words. */
+    String sum(FrameRate rate) {
+        return timing(rate)
+                .map(timing -> String.format(
+                        Locale.ROOT,
+                        "%d x %d pixels, blanking included, x %.0f bits x rate",
+                        timing.pixels(),
+                        timing.lines(),
+                        bitsOfPixel()))
+                .orElse("width x height x bits x samples x rate");
+    }
+
+    private Optional<PictureTiming> timing(FrameRate rate) {
+        boolean clocked = connector.hdmi() && kind == Codec.Kind.ENCODED && (bits <= 12 || !chroma.equals("4:2:2"));
+        return clocked ? PictureTiming.of(picture, rate) : Optional.empty();
+    }
+
+    private double bitsOfPixel() {
+        return switch (chroma) {
+            case "4:4:4" -> 3.0 * bits;
+            case "4:2:2" -> 24;
+            default -> 1.5 * bits;
+        };
+    }
+
+    private double payload(FrameRate rate) {
         return picture.width() * (double) picture.height() * bits * samples(chroma) * rate.perSecond() / GIGA;
     }
 

@@ -50,6 +50,11 @@ public enum Connector {
         return sdi == other.sdi && (this == DUAL_HD_SDI) == (other == DUAL_HD_SDI);
     }
 
+    /** True of the high-definition multimedia interface. */
+    public boolean hdmi() {
+        return !sdi;
+    }
+
     /** What it carries at a frame rate, in Gbit/s. */
     public double gigabits(FrameRate rate) {
         return sdi && rate.fraction().getDenominator().intValue() == 1001 ? gigabits / FRACTIONAL : gigabits;

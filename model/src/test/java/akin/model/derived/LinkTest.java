@@ -8,6 +8,7 @@ import akin.model.gear.Connector;
 import akin.model.gear.Input;
 import akin.model.quantity.FrameRate;
 import akin.model.quantity.PictureSize;
+import akin.model.timing.PictureTiming;
 import akin.published.PublishedTable;
 import java.util.List;
 import java.util.Map;
@@ -85,6 +86,24 @@ class LinkTest {
                 .toList();
     }
 
+    /** With its blanking it is the published clock. Source: cta861-timings.csv, edid-decode; larger pictures are not listed here. */
+    @TestFactory
+    List<DynamicTest> timingsAreThePublishedOnes() {
+        return PublishedTable.read("cta861-timings.csv").stream()
+                .filter(row -> row.number("vactive") <= 2160)
+                .map(row -> DynamicTest.dynamicTest(row.toString(), () -> {
+                    FrameRate rate = FrameRate.parse(String.valueOf(Math.round(row.number("rate_hz"))));
+                    PictureSize picture = PictureSize.parse(row.text("hactive") + "x" + row.text("vactive"));
+                    assertThat(PictureTiming.of(picture, rate).orElseThrow().megahertz(rate))
+                            .isCloseTo(row.number("pixel_clock_mhz"), within(1e-6));
+                    LinkSignal eight = new LinkSignal(Connector.HDMI_2_0, Codec.Kind.ENCODED, 8, "4:4:4", picture);
+                    // The table counts the line code of 10 bits for 8 too.
+                    assertThat(eight.gigabits(rate) * 10 / 8)
+                            .isCloseTo(row.number("tmds_3lane_gbps_8bit444"), within(1e-6));
+                }))
+                .toList();
+    }
+
     /** Uncompressed rates in Mbit/s; arithmetic. */
     @ParameterizedTest
     @CsvSource({
@@ -96,6 +115,23 @@ class LinkTest {
             String size, int bits, String chroma, String rate, double megabits) {
         assertThat(picture(bits, chroma, size).gigabits(FrameRate.parse(rate)) * 1000)
                 .isCloseTo(megabits, within(1e-3));
+    }
+
+    /** Clock rates in MHz x 24 bits; HDMI 1.4b and 2.0 (from memory). 8192x4320 is not listed: the picture alone. */
+    @ParameterizedTest
+    @CsvSource({
+        "3840x2160, 8, 4:4:4, 50, 594",
+        "3840x2160, 10, 4:4:4, 50, 742.5",
+        "3840x2160, 12, 4:2:2, 50, 594",
+        "3840x2160, 8, 4:2:2, 50, 594",
+        "3840x2160, 10, 4:2:0, 50, 371.25",
+        "3840x2160, 10, 4:2:2, 24000/1001, 296.7033",
+        "8192x4320, 8, 4:4:4, 24, 849.3466",
+    })
+    void aDevelopedPictureOverHdmiIsItsClock(String size, int bits, String chroma, String rate, double clock) {
+        LinkSignal signal =
+                new LinkSignal(Connector.HDMI_2_0, Codec.Kind.ENCODED, bits, chroma, PictureSize.parse(size));
+        assertThat(signal.gigabits(FrameRate.parse(rate)) * 1000 / 24).isCloseTo(clock, within(1e-3));
     }
 
     @Test
