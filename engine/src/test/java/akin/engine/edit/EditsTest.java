@@ -361,6 +361,49 @@ class EditsTest {
                 .hasMessageContaining(words);
     }
 
+    /** Random block lists: what is read back is the new list, and comments on lines of their own are still there. */
+    @Test
+    void aBlockListBecomesWhatItIsToBe() {
+        Random random = new Random(SEED);
+        for (int round = 0; round < 2_000; round++) {
+            String end = random.nextBoolean() ? "\n" : "\r\n";
+            String indent = random.nextBoolean() ? "" : "  ";
+            StringBuilder text = new StringBuilder(random.nextBoolean() ? "a:" : "a:   # kit").append(end);
+            int comments = 0;
+            int count = 1 + random.nextInt(4);
+            for (int i = 0; i < count; i++) {
+                if (random.nextInt(3) == 0) {
+                    text.append(indent).append("# line ").append(comments++).append(end);
+                }
+                text.append(indent).append("- ").append(word(random));
+                text.append(random.nextInt(3) == 0 ? " # of this" : "");
+                text.append(i < count - 1 || random.nextBoolean() ? end : "");
+            }
+            if (text.toString().endsWith(end) && random.nextBoolean()) {
+                text.append("b: 1").append(end);
+            }
+            List<String> wanted = new ArrayList<>();
+            for (int i = random.nextInt(5); i > 0; i--) {
+                wanted.add(word(random));
+            }
+            String before = text.toString();
+            String after = Edits.apply(read(before), List.of(new Edit("a", wanted.toString())));
+            assertThat(((Node.Items) read(after).at("a").orElseThrow())
+                            .items().stream().map(item -> ((Node.Scalar) item).text()))
+                    .as("%s in\n%s\ngives\n%s", wanted, before, after)
+                    .isEqualTo(wanted);
+            assertThat(read(after).at("b").isPresent())
+                    .isEqualTo(read(before).at("b").isPresent());
+            for (int i = 0; i < comments; i++) {
+                assertThat(after).as("%s in\n%s", wanted, before).contains("# line " + i);
+            }
+        }
+    }
+
+    private static String word(Random random) {
+        return String.valueOf((char) ('p' + random.nextInt(5)));
+    }
+
     private static final List<String> SAMPLES = List.of(
             """
             # A plan with one of everything.
