@@ -30,13 +30,16 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** Assessments of a rig of two units by one thread, with rules and catalogue loaded. */
+/**
+ * Assessments of a rig of two units by one thread, with rules and catalogue loaded. One core's work: the collector that akin starts
+ * with has no threads of its own. The compiler takes half a minute until it is done with all the rules.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.Throughput)
 @OutputTimeUnit(TimeUnit.SECONDS)
-@Warmup(iterations = 5, time = 2)
-@Measurement(iterations = 5, time = 2)
-@Fork(1)
+@Warmup(iterations = 10, time = 3)
+@Measurement(iterations = 5, time = 3)
+@Fork(value = 1, jvmArgsAppend = "-XX:+UseSerialGC")
 public class AssessmentBenchmark {
     /** The matched pair that rule pages start from, and the same with one shutter closed further. */
     @Param({"matched", "faulty"})

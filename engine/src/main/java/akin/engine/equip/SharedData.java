@@ -10,7 +10,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
 /** The data files that are packaged with Akin. */
@@ -19,8 +21,25 @@ final class SharedData {
     private static final String ROOT = "/akin/shared/";
     private static final String YAML = ".yaml";
 
+    /** More than there are files; names that a rig file invents are not kept for ever. */
+    private static final int MOST_KEPT = 500;
+
+    private final Map<String, Optional<String>> texts = new ConcurrentHashMap<>();
+
     /** The text of a data file, by its name under {@code shared/}; empty when there is none. */
     Optional<String> text(String name) {
+        Optional<String> kept = texts.get(name);
+        if (kept == null) {
+            kept = read(name);
+            if (texts.size() >= MOST_KEPT) {
+                texts.clear();
+            }
+            texts.put(name, kept);
+        }
+        return kept;
+    }
+
+    private static Optional<String> read(String name) {
         try (InputStream in = SharedData.class.getResourceAsStream(ROOT + name)) {
             return in == null ? Optional.empty() : Optional.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
         } catch (IOException e) {
